@@ -1,0 +1,7 @@
+/* SPDX-License-Identifier: MIT */
+#include <ingle/version.h>
+
+const char *ingle_version(void)
+{
+    return INGLE_VERSION;
+}

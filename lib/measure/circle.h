@@ -1,0 +1,17 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * The area of a circle, which is never a whole number of base units and so is enclosed.
+ */
+#ifndef INGLE_MEASURE_CIRCLE_H
+#define INGLE_MEASURE_CIRCLE_H
+
+#include "base/wide.h"
+
+/*
+ * The area in nm² of a circle by its diameter in nm. ROUND_DOWN gives no more than the true area,
+ * ROUND_UP no less, and the two are at most 4 nm² apart; ROUND_NEAREST lies between them. Returns
+ * false for a negative diameter and for an area beyond 63 bits (some 3.4 m across).
+ */
+bool circle_area(int64_t diameter, enum rounding rounding, int64_t *area);
+
+#endif
