@@ -1,0 +1,18 @@
+/* SPDX-License-Identifier: MIT */
+/**
+ * @file
+ * All of Ingle.
+ */
+#ifndef INGLE_INGLE_H
+#define INGLE_INGLE_H
+
+#include <ingle/api.h>
+#include <ingle/check.h>
+#include <ingle/measure.h>
+#include <ingle/memory.h>
+#include <ingle/standards.h>
+#include <ingle/status.h>
+#include <ingle/survey.h>
+#include <ingle/version.h>
+
+#endif

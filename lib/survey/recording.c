@@ -1,0 +1,321 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Recording into a survey: what is implausible or wrongly written is refused here, with a sentence
+ * that says what was expected.
+ */
+#include "base/memory.h"
+#include "base/nearest.h"
+#include "base/text.h"
+#include "survey/survey.h"
+
+#include <string.h>
+
+static struct record *slot(ingle_survey *survey, enum quantity_id id, size_t item)
+{
+    return (struct record *)(uintptr_t)survey_record(survey, id, item);
+}
+
+/* ---- what went wrong ------------------------------------------------------------------------ */
+
+static struct text error_start(ingle_survey *survey, const ingle_quantity *quantity)
+{
+    struct text text = text_start(survey->error_text, sizeof survey->error_text);
+    survey->error_position = 0;
+    if (quantity != NULL) {
+        text_add(&text, quantity->id);
+        text_add(&text, ": ");
+    }
+    return text;
+}
+
+static ingle_status refuse(ingle_survey *survey, const ingle_quantity *quantity,
+                           ingle_status status)
+{
+    struct text text = error_start(survey, quantity);
+    text_add(&text, ingle_status_text(status));
+    return status;
+}
+
+static void add_amount(struct text *text, ingle_amount amount)
+{
+    char written[64];
+    if (ingle_amount_format(&amount, NULL, written, sizeof written, NULL) >= 0) {
+        text_add(text, written);
+    }
+}
+
+static ingle_status refuse_implausible(ingle_survey *survey, const ingle_quantity *quantity,
+                                       int64_t value)
+{
+    enum quantity_id id = quantity_id(quantity);
+    struct text text = error_start(survey, quantity);
+    add_amount(&text, quantity_amount(id, value));
+    text_add(&text, " is outside the plausible range, ");
+    add_amount(&text, quantity_amount(id, quantity->least));
+    text_add(&text, " to ");
+    add_amount(&text, quantity_amount(id, quantity->most));
+    text_add(&text, ".");
+    return INGLE_ERROR_IMPLAUSIBLE;
+}
+
+static ingle_status refuse_choice(ingle_survey *survey, const ingle_quantity *quantity,
+                                  const char *choice)
+{
+    struct text text = error_start(survey, quantity);
+    struct nearest nearest = nearest_start(choice);
+    text_add(&text, "one of ");
+    for (size_t i = 0; i < quantity->choice_count; i++) {
+        nearest_offer(&nearest, quantity->choices[i].id);
+        text_add(&text, i == 0 ? "" : ", ");
+        text_add(&text, quantity->choices[i].id);
+    }
+    text_add(&text, " is due");
+    if (nearest.best != NULL) {
+        text = error_start(survey, quantity);
+        text_add(&text, "there is no such choice; did you mean ");
+        text_add(&text, nearest.best);
+        text_add(&text, "?");
+    } else {
+        text_add(&text, ".");
+    }
+    return INGLE_ERROR_UNKNOWN_CHOICE;
+}
+
+/* ---- recording ------------------------------------------------------------------------------ */
+
+static bool is_amount(const ingle_quantity *quantity)
+{
+    return quantity->dimension != INGLE_CHOICE && quantity->dimension != INGLE_FLAG;
+}
+
+static ingle_status accept(ingle_survey *survey, const ingle_quantity *quantity, int64_t value)
+{
+    ingle_amount most;
+    ingle_quantity_range(quantity, NULL, &most);
+    if (value >= quantity->least && value <= most.value) {
+        return INGLE_OK;
+    }
+    if (quantity->dimension == INGLE_CHOICE) {
+        return refuse(survey, quantity, INGLE_ERROR_UNKNOWN_CHOICE);
+    }
+    if (value < 0) {
+        return refuse(survey, quantity, INGLE_ERROR_NEGATIVE);
+    }
+    return is_amount(quantity) ? refuse_implausible(survey, quantity, value)
+                               : refuse(survey, quantity, INGLE_ERROR_ARGUMENT);
+}
+
+static ingle_status accept_tolerance(ingle_survey *survey, const ingle_quantity *quantity,
+                                     int64_t tolerance)
+{
+    if (tolerance < 0) {
+        return refuse(survey, quantity, INGLE_ERROR_NEGATIVE);
+    }
+    if (tolerance == 0) {
+        return INGLE_OK;
+    }
+    if (!is_amount(quantity)) {
+        return refuse(survey, quantity, INGLE_ERROR_ARGUMENT);
+    }
+    return tolerance > quantity->most ? refuse_implausible(survey, quantity, tolerance) : INGLE_OK;
+}
+
+ingle_status ingle_survey_set(ingle_survey *survey, const ingle_quantity *quantity, size_t item,
+                              int64_t value, int64_t tolerance)
+{
+    if (survey == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    if (quantity == NULL) {
+        return refuse(survey, NULL, INGLE_ERROR_UNKNOWN_QUANTITY);
+    }
+    struct record *record = slot(survey, quantity_id(quantity), item);
+    if (record == NULL) {
+        return refuse(survey, quantity, INGLE_ERROR_ARGUMENT);
+    }
+    ingle_status status = accept(survey, quantity, value);
+    if (status == INGLE_OK) {
+        status = accept_tolerance(survey, quantity, tolerance);
+    }
+    if (status == INGLE_OK) {
+        *record = (struct record){value, tolerance, true};
+    }
+    return status;
+}
+
+/* Reads a text for a quantity; a text that cannot be read leaves its sentence in the survey. */
+static ingle_status read_amount(ingle_survey *survey, const ingle_quantity *quantity,
+                                const char *text, size_t length, const ingle_unit *unit,
+                                int64_t *value)
+{
+    if (survey == NULL || text == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    if (quantity == NULL) {
+        return refuse(survey, NULL, INGLE_ERROR_UNKNOWN_QUANTITY);
+    }
+    if (!is_amount(quantity)) {
+        return refuse(survey, quantity, INGLE_ERROR_DIMENSION);
+    }
+    ingle_amount amount = {0, 0, 0};
+    size_t position = 0;
+    ingle_status status =
+        ingle_amount_parse(text, length, quantity->dimension, unit, &amount, &position);
+    if (status < 0) {
+        refuse(survey, quantity, status);
+        survey->error_position = position;
+    }
+    *value = amount.value;
+    return status;
+}
+
+ingle_status ingle_survey_set_text(ingle_survey *survey, const ingle_quantity *quantity,
+                                   size_t item, const char *text, size_t length,
+                                   const ingle_unit *unit)
+{
+    int64_t value = 0;
+    ingle_status status = read_amount(survey, quantity, text, length, unit, &value);
+    if (status < 0) {
+        return status;
+    }
+    ingle_status set = ingle_survey_set(survey, quantity, item, value, 0);
+    return set < 0 ? set : status;
+}
+
+ingle_status ingle_survey_set_tolerance_text(ingle_survey *survey, const ingle_quantity *quantity,
+                                             size_t item, const char *text, size_t length,
+                                             const ingle_unit *unit)
+{
+    int64_t tolerance = 0;
+    ingle_status status = read_amount(survey, quantity, text, length, unit, &tolerance);
+    if (status < 0) {
+        return status;
+    }
+    const struct record *record = survey_record(survey, quantity_id(quantity), item);
+    if (record == NULL || !record->recorded) {
+        return refuse(survey, quantity, INGLE_ERROR_ARGUMENT);
+    }
+    ingle_status set = ingle_survey_set(survey, quantity, item, record->value, tolerance);
+    return set < 0 ? set : status;
+}
+
+ingle_status ingle_survey_set_choice(ingle_survey *survey, const ingle_quantity *quantity,
+                                     size_t item, const char *choice)
+{
+    if (survey == NULL || choice == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    if (quantity == NULL) {
+        return refuse(survey, NULL, INGLE_ERROR_UNKNOWN_QUANTITY);
+    }
+    if (quantity->dimension != INGLE_CHOICE) {
+        return refuse(survey, quantity, INGLE_ERROR_DIMENSION);
+    }
+    for (size_t i = 0; i < quantity->choice_count; i++) {
+        if (strcmp(quantity->choices[i].id, choice) == 0) {
+            return ingle_survey_set(survey, quantity, item, (int64_t)i, 0);
+        }
+    }
+    return refuse_choice(survey, quantity, choice);
+}
+
+ingle_status ingle_survey_unset(ingle_survey *survey, const ingle_quantity *quantity, size_t item)
+{
+    struct record *record =
+        survey == NULL || quantity == NULL ? NULL : slot(survey, quantity_id(quantity), item);
+    if (record == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    *record = (struct record){0, 0, false};
+    return INGLE_OK;
+}
+
+/* ---- the short way -------------------------------------------------------------------------- */
+
+/* Splits `trim[0].distance` into `trim.distance` and 0; false where it is no path. */
+static bool split_path(const char *path, char *id, size_t capacity, size_t *item)
+{
+    struct text text = text_start(id, capacity);
+    const char *bracket = strchr(path, '[');
+    *item = 0;
+    if (bracket == NULL) {
+        text_add(&text, path);
+        return text_end(&text, NULL) == INGLE_OK;
+    }
+    const char *digit = bracket + 1;
+    for (; *digit >= '0' && *digit <= '9' && *item < SIZE_MAX / 100; digit++) {
+        *item = *item * 10 + (size_t)(*digit - '0');
+    }
+    if (digit == bracket + 1 || *digit != ']') {
+        return false;
+    }
+    text_add_bytes(&text, path, (size_t)(bracket - path));
+    text_add(&text, digit + 1);
+    return text_end(&text, NULL) == INGLE_OK;
+}
+
+static ingle_status refuse_path(ingle_survey *survey, const char *path, const char *id)
+{
+    struct text text = error_start(survey, NULL);
+    struct nearest nearest = nearest_start(id);
+    for (size_t i = 0; i < QUANTITY_COUNT; i++) {
+        nearest_offer(&nearest, quantities[i].id);
+    }
+    text_add(&text, path);
+    text_add(&text, ": ");
+    text_add(&text, ingle_status_text(INGLE_ERROR_UNKNOWN_QUANTITY));
+    if (nearest.best != NULL) {
+        text_add(&text, " Did you mean ");
+        text_add(&text, nearest.best);
+        text_add(&text, "?");
+    }
+    return INGLE_ERROR_UNKNOWN_QUANTITY;
+}
+
+static ingle_status record_flag(ingle_survey *survey, const ingle_quantity *quantity, size_t item,
+                                const char *text)
+{
+    bool yes = strcmp(text, "yes") == 0;
+    if (!yes && strcmp(text, "no") != 0) {
+        struct text error = error_start(survey, quantity);
+        text_add(&error, "yes or no is due.");
+        return INGLE_ERROR_UNKNOWN_CHOICE;
+    }
+    return ingle_survey_set(survey, quantity, item, yes, 0);
+}
+
+ingle_status ingle_survey_record(ingle_survey *survey, const char *path, const char *text,
+                                 const char *tolerance)
+{
+    char id[64];
+    size_t item;
+    if (survey == NULL || path == NULL || text == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    if (!split_path(path, id, sizeof id, &item)) {
+        return refuse_path(survey, path, id);
+    }
+    const ingle_quantity *quantity = ingle_quantity_find(id);
+    if (quantity == NULL) {
+        return refuse_path(survey, path, id);
+    }
+    if (quantity->dimension == INGLE_CHOICE) {
+        return ingle_survey_set_choice(survey, quantity, item, text);
+    }
+    if (quantity->dimension == INGLE_FLAG) {
+        return record_flag(survey, quantity, item, text);
+    }
+    const struct record *record = survey_record(survey, quantity_id(quantity), item);
+    struct record before = record == NULL ? (struct record){0, 0, false} : *record;
+    ingle_status status =
+        ingle_survey_set_text(survey, quantity, item, text, strlen(text), NULL);
+    if (status < 0 || tolerance == NULL) {
+        return status;
+    }
+    ingle_status more = ingle_survey_set_tolerance_text(survey, quantity, item, tolerance,
+                                                        strlen(tolerance), NULL);
+    if (more < 0) {
+        *slot(survey, quantity_id(quantity), item) = before;
+    }
+    return more < 0 ? more : status;
+}
