@@ -1,0 +1,34 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Quantities that follow from others where they were not recorded themselves: an area from two
+ * lengths, the hearth left in front of an insert, the net area of a flue.
+ */
+#ifndef INGLE_FORMULAS_DERIVED_H
+#define INGLE_FORMULAS_DERIVED_H
+
+#include "formulas/calculation.h"
+
+/* Computes a quantity from those it follows from, or notes what is missing. */
+enum outcome derive(struct calculation *calculation, enum quantity_id quantity, int64_t *value);
+
+/* A recorded quantity that a result depends on, and which way: +1, -1, or 0 for either. */
+struct dependence {
+    enum quantity_id quantity;
+    int8_t direction;
+};
+
+enum { DEPENDENCES = 8 };
+
+struct dependences {
+    struct dependence list[DEPENDENCES];
+    size_t count;
+};
+
+/*
+ * Adds the recorded quantities behind `quantity`, which works in `direction`. One that is added
+ * with two directions works in either.
+ */
+void dependences_add(struct dependences *dependences, const struct calculation *calculation,
+                     enum quantity_id quantity, int8_t direction);
+
+#endif

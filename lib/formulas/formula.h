@@ -1,0 +1,75 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * A formula: how a rule computes what is required. It names no standard and holds no number of one.
+ *
+ * To add one, write its descriptor in the file of its topic and declare it below.
+ */
+#ifndef INGLE_FORMULAS_FORMULA_H
+#define INGLE_FORMULAS_FORMULA_H
+
+#include "formulas/calculation.h"
+
+enum { FORMULA_NUMBERS = 6, FORMULA_DRIVERS = 3, BREAKPOINTS = 12 };
+
+/* The dimension of a number that is the judged quantity's own. */
+#define AS_JUDGED ((ingle_dimension)0)
+
+/* Stands in a driver for the rule's input. */
+#define THE_INPUT QUANTITY_NONE
+
+struct formula_number {
+    const char *name; /* by which an amendment sets it; NULL ends the list */
+    ingle_dimension dimension;
+    ingle_scale scale;
+};
+
+/*
+ * Which way the requirement goes when a quantity grows: +1 up, -1 down, 0 either way. Quantities
+ * that others follow from need not be listed: the derivations know them.
+ */
+struct driver {
+    enum quantity_id quantity;
+    int8_t direction;
+};
+
+struct formula {
+    const char *name;
+    const char *text; /* what it does, in a sentence that uses the numbers' names */
+    struct formula_number numbers[FORMULA_NUMBERS];
+    struct driver drivers[FORMULA_DRIVERS];
+    uint8_t driver_count;
+
+    /* Computes what is required, on the strict side to one base unit. */
+    enum outcome (*required)(struct calculation *calculation, int64_t *required);
+
+    /*
+     * For a quantity whose direction is 0: where along it the requirement may jump, all else as the
+     * calculation has it. Writes at most BREAKPOINTS values and returns how many.
+     */
+    size_t (*breakpoints)(struct calculation *calculation, enum quantity_id quantity,
+                          int64_t *values);
+};
+
+size_t formula_number_count(const struct formula *formula);
+
+/* An amount of one of a formula's numbers, for a rule that judges a quantity. */
+ingle_amount formula_number_amount(const struct formula *formula, unsigned number,
+                                   enum quantity_id judged, int64_t value);
+
+/* ---- the formulas, by their topic's file ---------------------------------------------------- */
+
+/* general.c */
+extern const struct formula formula_fixed;
+extern const struct formula formula_share;
+extern const struct formula formula_share_or_least;
+/* hearth.c */
+extern const struct formula formula_by_opening_area;
+extern const struct formula formula_by_firebox_raise;
+/* smoke_chamber.c */
+extern const struct formula formula_by_smoke_chamber_walls;
+/* trim.c */
+extern const struct formula formula_projection_by_distance;
+/* flue.c */
+extern const struct formula formula_flue_share;
+
+#endif
