@@ -1,0 +1,241 @@
+/* SPDX-License-Identifier: MIT */
+/**
+ * @file
+ * The standards the library holds, their rules as printed, and local amendments.
+ *
+ * Every number of a rule carries its publication, section, edition and basis. The library holds
+ * numbers and section numbers; the publications themselves are not quoted.
+ */
+#ifndef INGLE_STANDARDS_H
+#define INGLE_STANDARDS_H
+
+#include <ingle/api.h>
+#include <ingle/measure.h>
+#include <ingle/memory.h>
+#include <ingle/status.h>
+#include <ingle/survey.h>
+
+#include <stddef.h>
+#include <stdint.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* ---- standards ------------------------------------------------------------------------------ */
+
+/** One edition of one publication. All are constant and live as long as the program. */
+typedef struct ingle_standard ingle_standard;
+
+/** How many standards there are. */
+INGLE_API size_t ingle_standard_count(void);
+
+/** One of all standards, from 0; NULL past the end. */
+INGLE_API const ingle_standard *ingle_standard_at(size_t index);
+
+/** The standard of an id, `irc-2021`; NULL when there is none. */
+INGLE_API const ingle_standard *ingle_standard_find(const char *id);
+
+/** A standard's id, unique and stable. */
+INGLE_API const char *ingle_standard_id(const ingle_standard *standard);
+
+/** The title of the publication. */
+INGLE_API const char *ingle_standard_title(const ingle_standard *standard);
+
+/** The year of the edition; 0 where there is no publication (common practice). */
+INGLE_API int32_t ingle_standard_edition(const ingle_standard *standard);
+
+/** Where it is used: `United States`. */
+INGLE_API const char *ingle_standard_place(const ingle_standard *standard);
+
+/** What a reader has to know of how its text was seen, in a sentence or two. */
+INGLE_API const char *ingle_standard_note(const ingle_standard *standard);
+
+/** The unit of length its numbers are printed in. */
+INGLE_API const ingle_unit *ingle_standard_unit(const ingle_standard *standard);
+
+/* ---- rules ---------------------------------------------------------------------------------- */
+
+/** One row of a standard. All are constant and live as long as the program. */
+typedef struct ingle_rule ingle_rule;
+
+/** How the numbers of a rule are known. */
+typedef int32_t ingle_basis;
+
+enum {
+    /** The text of the clause or table was read. */
+    INGLE_BASIS_READ = 1,
+    /** Another source cites or quotes it; the clause itself was not read. */
+    INGLE_BASIS_CITED = 2,
+    /** From memory; to be confirmed in the publication. */
+    INGLE_BASIS_FROM_MEMORY = 3,
+    /** A practice of the trade with no publication behind it. */
+    INGLE_BASIS_COMMON_PRACTICE = 4
+};
+
+/** The name of a basis as documents write it: `read`; NULL for a number that is none. */
+INGLE_API const char *ingle_basis_name(ingle_basis basis);
+
+/** How what is measured has to stand to what is required. */
+typedef int32_t ingle_relation;
+
+enum {
+    /** The measured amount is the required one or more. */
+    INGLE_AT_LEAST = 1,
+    /** The measured amount is the required one or less. */
+    INGLE_AT_MOST = 2
+};
+
+/** The name of a relation as documents write it: `at-least`; NULL for a number that is none. */
+INGLE_API const char *ingle_relation_name(ingle_relation relation);
+
+/** How many rules a standard has. */
+INGLE_API size_t ingle_standard_rule_count(const ingle_standard *standard);
+
+/** One of a standard's rules, from 0 in the order of the publication; NULL past the end. */
+INGLE_API const ingle_rule *ingle_standard_rule_at(const ingle_standard *standard, size_t index);
+
+/**
+ * A rule's id, the same for the same matter in every standard: `hearth-front`. Two rows of one
+ * standard share an id where the publication gives different numbers under different conditions.
+ */
+INGLE_API const char *ingle_rule_id(const ingle_rule *rule);
+
+/** What a rule is about, in words. */
+INGLE_API const char *ingle_rule_label(const ingle_rule *rule);
+
+/** The section of the publication: `R1001.10`. */
+INGLE_API const char *ingle_rule_section(const ingle_rule *rule);
+
+/** How the numbers are known. */
+INGLE_API ingle_basis ingle_rule_basis(const ingle_rule *rule);
+
+/** How measured stands to required. */
+INGLE_API ingle_relation ingle_rule_relation(const ingle_rule *rule);
+
+/** How many quantities a rule judges: both sides of a hearth are two. */
+INGLE_API size_t ingle_rule_quantity_count(const ingle_rule *rule);
+
+/** One of the quantities a rule judges, from 0; NULL past the end. */
+INGLE_API const ingle_quantity *ingle_rule_quantity_at(const ingle_rule *rule, size_t index);
+
+/** The quantity that the requirement is computed from; NULL where it is fixed. */
+INGLE_API const ingle_quantity *ingle_rule_input(const ingle_rule *rule);
+
+/** The first edition (year) that has this row; 0 if all known ones do. */
+INGLE_API int32_t ingle_rule_since(const ingle_rule *rule);
+
+/** The last edition (year) that has this row; 0 if the newest known one does. */
+INGLE_API int32_t ingle_rule_until(const ingle_rule *rule);
+
+/** The name of the formula that computes what is required. */
+INGLE_API const char *ingle_rule_formula(const ingle_rule *rule);
+
+/** What that formula does, in a sentence. */
+INGLE_API const char *ingle_rule_formula_text(const ingle_rule *rule);
+
+/** How many numbers a rule has. */
+INGLE_API size_t ingle_rule_number_count(const ingle_rule *rule);
+
+/** The name of one of a rule's numbers, from 0, by which an amendment sets it; NULL past the end. */
+INGLE_API const char *ingle_rule_number_name(const ingle_rule *rule, size_t index);
+
+/**
+ * One of a rule's numbers, from 0, as printed in the publication.
+ *
+ * @param rule a rule
+ * @param index from 0
+ * @param[out] amount receives it
+ * @returns INGLE_OK, or INGLE_ERROR_ARGUMENT past the end or for NULL.
+ */
+INGLE_API ingle_status ingle_rule_number_at(const ingle_rule *rule, size_t index,
+                                            ingle_amount *amount);
+
+/** How the text is read where it can be read in more than one way; NULL where it is plain. */
+INGLE_API const char *ingle_rule_reading(const ingle_rule *rule);
+
+/**
+ * Writes when a rule applies: `appliance.kind is masonry-fireplace and trim.combustible is yes`.
+ *
+ * @param rule a rule
+ * @param[out] buffer receives UTF-8 that ends in NUL; may be NULL if capacity is 0
+ * @param capacity bytes in the buffer
+ * @param[out] length receives the bytes of the whole text without the NUL; may be NULL
+ * @returns INGLE_OK, INGLE_CUT or INGLE_ERROR_ARGUMENT.
+ */
+INGLE_API ingle_status ingle_rule_condition_text(const ingle_rule *rule, char *buffer,
+                                                 size_t capacity, size_t *length);
+
+/* ---- flue liners ---------------------------------------------------------------------------- */
+
+/** How many liners a standard prints a net area for. */
+INGLE_API size_t ingle_standard_liner_count(const ingle_standard *standard);
+
+/**
+ * One row of a standard's liner tables, from 0, in printed order.
+ *
+ * @param standard a standard
+ * @param index from 0
+ * @param[out] liner receives the choice of `flue.liner`: `13x13`; borrowed, constant
+ * @param[out] area receives the printed net area
+ * @param[out] table receives the table's number; borrowed, constant
+ * @returns INGLE_OK, or INGLE_ERROR_ARGUMENT past the end or for NULL.
+ */
+INGLE_API ingle_status ingle_standard_liner_at(const ingle_standard *standard, size_t index,
+                                               const char **liner, ingle_amount *area,
+                                               const char **table);
+
+/* ---- amendments ----------------------------------------------------------------------------- */
+
+/** A local authority's changes to the numbers of rules. One thread at a time may change it. */
+typedef struct ingle_amendments ingle_amendments;
+
+/**
+ * Makes an empty list of amendments.
+ *
+ * @param allocator where its memory comes from; NULL for the C library
+ * @param[out] amendments receives it; give it back with ingle_amendments_free()
+ * @returns INGLE_OK, INGLE_ERROR_MEMORY, INGLE_ERROR_ARGUMENT, INGLE_ERROR_STRUCT_SIZE or
+ *          INGLE_ERROR_STRUCT_NEWER.
+ */
+INGLE_API ingle_status ingle_amendments_new(const ingle_allocator *allocator,
+                                            ingle_amendments **amendments);
+
+/** Gives a list back. NULL is allowed. */
+INGLE_API void ingle_amendments_free(ingle_amendments *amendments);
+
+/** Empties a list and keeps its memory for the next. */
+INGLE_API void ingle_amendments_clear(ingle_amendments *amendments);
+
+/**
+ * Sets a number of all rows that share a rule id and have a number of that name.
+ *
+ * @param amendments a list
+ * @param standard the standard that is amended
+ * @param rule a rule id: `hearth-front`
+ * @param number the name of one of the rule's numbers: `large`
+ * @param text the amount, as ingle_amount_parse() reads it; need not end in NUL
+ * @param length its length in bytes
+ * @param unit the unit of a bare number, or NULL where one has to be written
+ * @param citation where the authority says so; it is copied and appears in the finding
+ * @returns INGLE_OK, INGLE_ROUNDED, INGLE_ERROR_UNKNOWN_RULE, INGLE_ERROR_UNKNOWN_NUMBER,
+ *          INGLE_ERROR_NEGATIVE, what ingle_amount_parse() refuses, INGLE_ERROR_MEMORY or
+ *          INGLE_ERROR_ARGUMENT. A later amendment of the same number wins.
+ */
+INGLE_API ingle_status ingle_amendments_set_text(ingle_amendments *amendments,
+                                                 const ingle_standard *standard, const char *rule,
+                                                 const char *number, const char *text,
+                                                 size_t length, const ingle_unit *unit,
+                                                 const char *citation);
+
+/** What was wrong with the last call that failed on this list, in a sentence; "" before one. */
+INGLE_API const char *ingle_amendments_error_text(const ingle_amendments *amendments);
+
+/** Where in the text it was wrong, in bytes from its start. */
+INGLE_API size_t ingle_amendments_error_position(const ingle_amendments *amendments);
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif

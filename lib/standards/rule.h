@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * The shape of the rows that the files of standards are made of.
+ */
+#ifndef INGLE_STANDARDS_RULE_H
+#define INGLE_STANDARDS_RULE_H
+
+#include "formulas/formula.h"
+#include "standards/matters.h"
+
+#include <ingle/standards.h>
+
+enum { RULE_CONDITIONS = 4 };
+
+enum condition_test { IS = 1, IS_NOT };
+
+/* Something that has to be so for a rule to apply. */
+struct condition {
+    enum quantity_id quantity;
+    enum condition_test test; /* 0 ends the list */
+    int64_t value;
+};
+
+/*
+ * Rules of which an exception may take the place: where all of the exception are met, the ordinary
+ * ones do not apply; where all ordinary ones are met, the exception is not needed.
+ */
+enum rule_role { PLAIN, ORDINARY, EXCEPTION };
+
+struct ingle_rule {
+    enum matter_id matter;
+    const char *section;
+    ingle_basis basis;
+    ingle_relation relation;
+    const struct formula *formula;
+    enum quantity_id input; /* what the requirement is computed from; 0 where it is fixed */
+    int64_t numbers[FORMULA_NUMBERS]; /* as printed, in the order of the formula's names */
+    struct condition when[RULE_CONDITIONS];
+    const char *reading; /* how the text is read where it leaves that open */
+    enum rule_role role;
+    uint16_t since; /* first edition with this row; 0 for the first known */
+    uint16_t until; /* last edition with this row; 0 for the newest known */
+};
+
+struct ingle_standard {
+    const char *id;
+    const char *title;
+    const char *place;
+    const char *note;
+    const char *unit; /* of length, as printed */
+    int32_t edition;
+    const struct ingle_rule *rules; /* of all editions */
+    size_t rule_count;
+    const struct liner *liners;
+    size_t liner_count;
+};
+
+/* Whether a row belongs to an edition. */
+bool rule_in_edition(const struct ingle_rule *rule, int32_t edition);
+
+/* The standards of a publication's file. */
+struct publication {
+    const struct ingle_standard *editions;
+    size_t count;
+};
+
+#define COUNT_OF(array) (sizeof(array) / sizeof(array)[0])
+
+#endif

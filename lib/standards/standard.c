@@ -1,0 +1,262 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * The index over the files of standards, and what the public can ask of standards and rules.
+ */
+#include "base/text.h"
+#include "standards/publications.h"
+
+#include <string.h>
+
+static const struct publication *const publications[] = {
+    &publication_irc,
+    &publication_common_practice,
+};
+
+/* ---- standards ------------------------------------------------------------------------------ */
+
+size_t ingle_standard_count(void)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < COUNT_OF(publications); i++) {
+        count += publications[i]->count;
+    }
+    return count;
+}
+
+const ingle_standard *ingle_standard_at(size_t index)
+{
+    for (size_t i = 0; i < COUNT_OF(publications); i++) {
+        if (index < publications[i]->count) {
+            return &publications[i]->editions[index];
+        }
+        index -= publications[i]->count;
+    }
+    return NULL;
+}
+
+const ingle_standard *ingle_standard_find(const char *id)
+{
+    const ingle_standard *standard;
+    for (size_t i = 0; id != NULL && (standard = ingle_standard_at(i)) != NULL; i++) {
+        if (strcmp(standard->id, id) == 0) {
+            return standard;
+        }
+    }
+    return NULL;
+}
+
+const char *ingle_standard_id(const ingle_standard *standard)
+{
+    return standard->id;
+}
+
+const char *ingle_standard_title(const ingle_standard *standard)
+{
+    return standard->title;
+}
+
+int32_t ingle_standard_edition(const ingle_standard *standard)
+{
+    return standard->edition;
+}
+
+const char *ingle_standard_place(const ingle_standard *standard)
+{
+    return standard->place;
+}
+
+const char *ingle_standard_note(const ingle_standard *standard)
+{
+    return standard->note;
+}
+
+const ingle_unit *ingle_standard_unit(const ingle_standard *standard)
+{
+    return ingle_unit_find(standard->unit);
+}
+
+/* ---- its rules ------------------------------------------------------------------------------ */
+
+bool rule_in_edition(const struct ingle_rule *rule, int32_t edition)
+{
+    return (rule->since == 0 || edition >= rule->since) &&
+           (rule->until == 0 || edition <= rule->until);
+}
+
+size_t ingle_standard_rule_count(const ingle_standard *standard)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < standard->rule_count; i++) {
+        count += rule_in_edition(&standard->rules[i], standard->edition);
+    }
+    return count;
+}
+
+const ingle_rule *ingle_standard_rule_at(const ingle_standard *standard, size_t index)
+{
+    for (size_t i = 0; i < standard->rule_count; i++) {
+        if (rule_in_edition(&standard->rules[i], standard->edition) && index-- == 0) {
+            return &standard->rules[i];
+        }
+    }
+    return NULL;
+}
+
+const char *ingle_rule_id(const ingle_rule *rule)
+{
+    return matters[rule->matter].id;
+}
+
+const char *ingle_rule_label(const ingle_rule *rule)
+{
+    return matters[rule->matter].label;
+}
+
+const char *ingle_rule_section(const ingle_rule *rule)
+{
+    return rule->section;
+}
+
+ingle_basis ingle_rule_basis(const ingle_rule *rule)
+{
+    return rule->basis;
+}
+
+ingle_relation ingle_rule_relation(const ingle_rule *rule)
+{
+    return rule->relation;
+}
+
+size_t ingle_rule_quantity_count(const ingle_rule *rule)
+{
+    return matter_judged_count(rule->matter);
+}
+
+const ingle_quantity *ingle_rule_quantity_at(const ingle_rule *rule, size_t index)
+{
+    return index < matter_judged_count(rule->matter)
+               ? &quantities[matters[rule->matter].judged[index]]
+               : NULL;
+}
+
+const ingle_quantity *ingle_rule_input(const ingle_rule *rule)
+{
+    return rule->input == 0 ? NULL : &quantities[rule->input];
+}
+
+int32_t ingle_rule_since(const ingle_rule *rule)
+{
+    return rule->since;
+}
+
+int32_t ingle_rule_until(const ingle_rule *rule)
+{
+    return rule->until;
+}
+
+const char *ingle_rule_formula(const ingle_rule *rule)
+{
+    return rule->formula->name;
+}
+
+const char *ingle_rule_formula_text(const ingle_rule *rule)
+{
+    return rule->formula->text;
+}
+
+size_t ingle_rule_number_count(const ingle_rule *rule)
+{
+    return formula_number_count(rule->formula);
+}
+
+const char *ingle_rule_number_name(const ingle_rule *rule, size_t index)
+{
+    return index < formula_number_count(rule->formula) ? rule->formula->numbers[index].name : NULL;
+}
+
+ingle_status ingle_rule_number_at(const ingle_rule *rule, size_t index, ingle_amount *amount)
+{
+    if (rule == NULL || amount == NULL || index >= formula_number_count(rule->formula)) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    *amount = formula_number_amount(rule->formula, (unsigned)index,
+                                    matters[rule->matter].judged[0], rule->numbers[index]);
+    return INGLE_OK;
+}
+
+const char *ingle_rule_reading(const ingle_rule *rule)
+{
+    return rule->reading;
+}
+
+/* ---- words ---------------------------------------------------------------------------------- */
+
+static void add_condition(struct text *text, const struct condition *condition)
+{
+    const ingle_quantity *quantity = &quantities[condition->quantity];
+    text_add(text, quantity->id);
+    text_add(text, condition->test == IS ? " is " : " is not ");
+    if (quantity->dimension == INGLE_FLAG) {
+        text_add(text, condition->value != 0 ? "yes" : "no");
+    } else {
+        text_add(text, quantity->choices[condition->value].id);
+    }
+}
+
+ingle_status ingle_rule_condition_text(const ingle_rule *rule, char *buffer, size_t capacity,
+                                       size_t *length)
+{
+    if (rule == NULL || (buffer == NULL && capacity > 0)) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    struct text text = text_start(buffer, capacity);
+    for (size_t i = 0; i < RULE_CONDITIONS && rule->when[i].test != 0; i++) {
+        text_add(&text, i == 0 ? "" : " and ");
+        add_condition(&text, &rule->when[i]);
+    }
+    return text_end(&text, length);
+}
+
+static const char *const basis_names[] = {
+    [INGLE_BASIS_READ] = "read",
+    [INGLE_BASIS_CITED] = "cited",
+    [INGLE_BASIS_FROM_MEMORY] = "from-memory",
+    [INGLE_BASIS_COMMON_PRACTICE] = "common-practice",
+};
+
+const char *ingle_basis_name(ingle_basis basis)
+{
+    return basis > 0 && (size_t)basis < COUNT_OF(basis_names) ? basis_names[basis] : NULL;
+}
+
+static const char *const relation_names[] = {
+    [INGLE_AT_LEAST] = "at-least",
+    [INGLE_AT_MOST] = "at-most",
+};
+
+const char *ingle_relation_name(ingle_relation relation)
+{
+    return relation > 0 && (size_t)relation < COUNT_OF(relation_names) ? relation_names[relation]
+                                                                       : NULL;
+}
+
+/* ---- liners --------------------------------------------------------------------------------- */
+
+size_t ingle_standard_liner_count(const ingle_standard *standard)
+{
+    return standard->liner_count;
+}
+
+ingle_status ingle_standard_liner_at(const ingle_standard *standard, size_t index,
+                                     const char **liner, ingle_amount *area, const char **table)
+{
+    if (standard == NULL || index >= standard->liner_count || liner == NULL || area == NULL ||
+        table == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    const struct liner *row = &standard->liners[index];
+    *liner = quantities[QUANTITY_FLUE_LINER].choices[row->liner].id;
+    *area = quantity_amount(QUANTITY_FLUE_NET_AREA, row->net_area);
+    *table = row->table;
+    return INGLE_OK;
+}
