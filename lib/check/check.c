@@ -1,0 +1,510 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Picks the rules that apply, runs their formulas and judges.
+ */
+#include "base/memory.h"
+#include "base/text.h"
+#include "check/report.h"
+
+#include <string.h>
+
+/* What stays the same during one check. */
+struct check {
+    struct ingle_report *report;
+    const ingle_survey *survey;
+    const ingle_amendments *amendments;
+    ingle_check_options options;
+    const ingle_standard *standard; /* that is being worked through */
+    size_t first_finding;           /* of that standard */
+};
+
+/* ---- errors --------------------------------------------------------------------------------- */
+
+static ingle_status refuse(struct ingle_report *report, ingle_status status,
+                           enum quantity_id quantity, size_t item)
+{
+    struct text text = text_start(report->error_text, sizeof report->error_text);
+    struct text subject = text_start(report->error_subject, sizeof report->error_subject);
+    if (quantity != QUANTITY_NONE) {
+        text_add(&text, quantities[quantity].id);
+        text_add(&text, ": ");
+        survey_add_pointer(&subject, quantity, item);
+    }
+    text_add(&text, ingle_status_text(status));
+    report->finding_count = 0;
+    report->remedy_count = 0;
+    report->missing_count = 0;
+    report->notice_count = 0;
+    report->steps.count = 0;
+    report->verdict = INGLE_NOT_APPLICABLE;
+    return status;
+}
+
+static ingle_status refuse_outcome(struct check *check, const struct calculation *calculation,
+                                   enum outcome outcome)
+{
+    if (outcome == OUTCOME_CONTRADICTION) {
+        return refuse(check->report, INGLE_ERROR_CONTRADICTION, calculation->contradiction, 0);
+    }
+    return refuse(check->report, INGLE_ERROR_OVERFLOW, calculation->judged, calculation->item);
+}
+
+/* ---- findings ------------------------------------------------------------------------------- */
+
+static struct ingle_finding *add_finding(struct check *check, const struct ingle_rule *rule,
+                                         enum quantity_id judged, size_t item)
+{
+    struct ingle_report *report = check->report;
+    if (!array_reserve(&report->allocator, (void **)&report->findings, &report->finding_capacity,
+                       report->finding_count, sizeof *report->findings)) {
+        return NULL;
+    }
+    struct ingle_finding *finding = &report->findings[report->finding_count++];
+    *finding = (struct ingle_finding){.report = report,
+                                      .standard = check->standard,
+                                      .rule = rule,
+                                      .reading = rule->reading,
+                                      .judged = judged,
+                                      .item = item,
+                                      .first_step = report->steps.count,
+                                      .first_remedy = report->remedy_count};
+    return finding;
+}
+
+static ingle_status add_not_applicable(struct check *check, const struct ingle_rule *rule,
+                                       enum quantity_id judged, size_t item)
+{
+    if (!check->options.with_not_applicable) {
+        return INGLE_OK;
+    }
+    return add_finding(check, rule, judged, item) != NULL ? INGLE_OK : INGLE_ERROR_MEMORY;
+}
+
+static ingle_status add_unmeasured(struct check *check, const struct ingle_rule *rule,
+                                   enum quantity_id judged, size_t item, enum quantity_id missing)
+{
+    struct ingle_finding *finding = add_finding(check, rule, judged, item);
+    if (finding == NULL) {
+        return INGLE_ERROR_MEMORY;
+    }
+    finding->verdict = INGLE_UNMEASURED;
+    finding->missing[finding->missing_count++] = missing;
+    return INGLE_OK;
+}
+
+/* ---- conditions ----------------------------------------------------------------------------- */
+
+enum applies { APPLIES, DOES_NOT_APPLY, APPLIES_UNKNOWN };
+
+static size_t item_for(enum quantity_id quantity, size_t item)
+{
+    return groups[quantities[quantity].group].repeats ? item : 0;
+}
+
+/* Conditions on a repeating group are left out where there is no item to ask. */
+static enum applies rule_applies(const struct check *check, const struct ingle_rule *rule,
+                                 size_t item, enum quantity_id *unknown)
+{
+    enum applies applies = APPLIES;
+    for (size_t i = 0; i < RULE_CONDITIONS && rule->when[i].test != 0; i++) {
+        const struct condition *condition = &rule->when[i];
+        int64_t value;
+        size_t asked = item_for(condition->quantity, item);
+        if (asked == ITEM_NONE) {
+            continue;
+        }
+        if (!survey_value(check->survey, condition->quantity, asked, &value)) {
+            applies = APPLIES_UNKNOWN;
+            *unknown = condition->quantity;
+        } else if ((value == condition->value) != (condition->test == IS)) {
+            return DOES_NOT_APPLY;
+        }
+    }
+    return applies;
+}
+
+static void add_assumption_steps(const struct check *check, const struct ingle_rule *rule,
+                                 struct calculation *calculation)
+{
+    for (size_t i = 0; i < RULE_CONDITIONS && rule->when[i].test != 0; i++) {
+        enum quantity_id quantity = rule->when[i].quantity;
+        const struct record *record = survey_record(
+            check->survey, quantity, item_for(quantity, calculation->item));
+        if (quantities[quantity].assumes && (record == NULL || !record->recorded)) {
+            struct operand operand =
+                operand_quantity(calculation, quantity, quantities[quantity].assumed);
+            calculation_step(calculation,
+                             &(struct ingle_step){.label = "taken for granted",
+                                                  .expression = "{0}",
+                                                  .remark = "It is not recorded.",
+                                                  .operands = {operand}});
+        }
+    }
+}
+
+/* ---- judging -------------------------------------------------------------------------------- */
+
+static void add_margin_step(struct calculation *calculation, const struct ingle_finding *finding)
+{
+    struct operand measured = operand_amount(
+        quantities[finding->judged].id, calculation_judged_amount(calculation, finding->measured));
+    struct operand required =
+        operand_amount("required", calculation_judged_amount(calculation, finding->required));
+    bool at_least = calculation->at_least;
+    calculation_step(calculation,
+                     &(struct ingle_step){
+                         .label = "margin",
+                         .expression = "{0} − {1}",
+                         .operands = {at_least ? measured : required,
+                                      at_least ? required : measured},
+                         .result = calculation_judged_amount(calculation, finding->margin),
+                         .has_result = true});
+}
+
+static ingle_verdict verdict_of(const struct bounds *bounds, bool unlimited)
+{
+    if (bounds->worst < 0) {
+        return bounds->best < 0 ? INGLE_FAILS : INGLE_TOO_CLOSE;
+    }
+    return unlimited ? INGLE_NOT_APPLICABLE : INGLE_MEETS;
+}
+
+/* Enters what a calculation came to into its finding. */
+static ingle_status enter(struct check *check, struct calculation *calculation,
+                          struct ingle_finding *finding)
+{
+    struct evaluation evaluation;
+    evaluate(calculation, &evaluation);
+    enum outcome required = evaluation.required_outcome;
+    enum outcome measured = evaluation.measured_outcome;
+    if (required == OUTCOME_OVERFLOW || required == OUTCOME_CONTRADICTION) {
+        return refuse_outcome(check, calculation, required);
+    }
+    if (measured == OUTCOME_OVERFLOW || measured == OUTCOME_CONTRADICTION) {
+        return refuse_outcome(check, calculation, measured);
+    }
+    finding->has_required = required == OUTCOME_DONE;
+    finding->required = evaluation.required;
+    finding->has_measured = measured == OUTCOME_DONE;
+    finding->measured = evaluation.measured;
+    if (calculation->reading_text != NULL) {
+        finding->reading = calculation->reading_text;
+    }
+    if (required == OUTCOME_MISSING || (measured == OUTCOME_MISSING && finding->has_required)) {
+        finding->verdict = INGLE_UNMEASURED;
+        finding->missing_count = calculation->missing_count;
+        memcpy(finding->missing, calculation->missing, sizeof finding->missing);
+        return INGLE_OK;
+    }
+    if (measured == OUTCOME_MISSING) {
+        return INGLE_OK; /* there is no limit that it would have to be held against */
+    }
+    if (finding->has_required) {
+        finding->has_margin = evaluation_margin(calculation, &evaluation, &finding->margin);
+        if (!finding->has_margin) {
+            return refuse_outcome(check, calculation, OUTCOME_OVERFLOW);
+        }
+        add_margin_step(calculation, finding);
+    }
+    struct bounds bounds = evaluation_bounds(calculation);
+    if (bounds.outcome != OUTCOME_DONE) {
+        return refuse_outcome(check, calculation, bounds.outcome);
+    }
+    finding->verdict = verdict_of(&bounds, required == OUTCOME_UNLIMITED);
+    return INGLE_OK;
+}
+
+static struct calculation calculation_for(const struct check *check, const struct ingle_rule *rule,
+                                          enum quantity_id judged, size_t item,
+                                          const int64_t *numbers)
+{
+    struct calculation calculation = {
+        .survey = check->survey,
+        .item = item,
+        .liners = check->standard->liners,
+        .liner_count = check->standard->liner_count,
+        .numbers = numbers,
+        .formula = rule->formula,
+        .judged = judged,
+        .input = rule->input == 0 ? QUANTITY_NONE : rule->input,
+        .at_least = rule->relation == INGLE_AT_LEAST,
+        .masked = QUANTITY_NONE,
+        .contradiction = QUANTITY_NONE,
+        .steps = check->options.without_working ? NULL : &check->report->steps,
+    };
+    return calculation;
+}
+
+/* One finding for each way in which the rule can be read of what was surveyed. */
+static ingle_status judge(struct check *check, const struct ingle_rule *rule,
+                          enum quantity_id judged, size_t item)
+{
+    int64_t numbers[FORMULA_NUMBERS];
+    const char *amendment =
+        amendments_apply(check->amendments, check->standard, rule, numbers);
+    struct calculation calculation = calculation_for(check, rule, judged, item, numbers);
+    uint8_t readings = 1;
+    for (uint8_t reading = 0; reading < readings; reading++) {
+        struct ingle_finding *finding = add_finding(check, rule, judged, item);
+        if (finding == NULL) {
+            return INGLE_ERROR_MEMORY;
+        }
+        finding->amendment = amendment;
+        finding->reading_number = reading;
+        calculation.reading = reading;
+        if (calculation.steps != NULL) {
+            add_assumption_steps(check, rule, &calculation);
+        }
+        ingle_status status = enter(check, &calculation, finding);
+        if (status != INGLE_OK) {
+            return status;
+        }
+        finding->step_count = check->report->steps.count - finding->first_step;
+        readings = calculation.reading_count;
+        if (finding->verdict == INGLE_NOT_APPLICABLE && !check->options.with_not_applicable) {
+            check->report->steps.count = finding->first_step;
+            check->report->finding_count--;
+        }
+    }
+    return INGLE_OK;
+}
+
+static ingle_status check_item(struct check *check, const struct ingle_rule *rule,
+                               enum quantity_id judged, size_t item)
+{
+    enum quantity_id unknown = QUANTITY_NONE;
+    switch (rule_applies(check, rule, item, &unknown)) {
+    case DOES_NOT_APPLY:
+        return add_not_applicable(check, rule, judged, item == ITEM_NONE ? 0 : item);
+    case APPLIES_UNKNOWN:
+        return add_unmeasured(check, rule, judged, item, unknown);
+    case APPLIES:
+        break;
+    }
+    return item == ITEM_NONE ? add_unmeasured(check, rule, judged, item, judged)
+                             : judge(check, rule, judged, item);
+}
+
+static ingle_status check_quantity(struct check *check, const struct ingle_rule *rule,
+                                   enum quantity_id judged)
+{
+    uint8_t group = quantities[judged].group;
+    if (!groups[group].repeats) {
+        return check_item(check, rule, judged, 0);
+    }
+    const struct item_list *list = &check->survey->items[group];
+    if (!list->opened) {
+        return check_item(check, rule, judged, ITEM_NONE);
+    }
+    for (size_t item = 0; item < list->count; item++) {
+        ingle_status status = check_item(check, rule, judged, item);
+        if (status != INGLE_OK) {
+            return status;
+        }
+    }
+    return INGLE_OK;
+}
+
+/* ---- exceptions ----------------------------------------------------------------------------- */
+
+static bool all_meet(const struct check *check, enum rule_role role)
+{
+    size_t met = 0;
+    for (size_t i = check->first_finding; i < check->report->finding_count; i++) {
+        const struct ingle_finding *finding = &check->report->findings[i];
+        if (finding->rule->role == role && finding->verdict > INGLE_MEETS) {
+            return false;
+        }
+        met += finding->rule->role == role && finding->verdict == INGLE_MEETS;
+    }
+    return met > 0;
+}
+
+/* Drops the findings of a role, or keeps them as not applicable where those are asked for. */
+static void replace(struct check *check, enum rule_role role)
+{
+    struct ingle_report *report = check->report;
+    size_t kept = check->first_finding;
+    for (size_t i = check->first_finding; i < report->finding_count; i++) {
+        struct ingle_finding finding = report->findings[i];
+        if (finding.rule->role == role && finding.verdict != INGLE_NOT_APPLICABLE) {
+            if (!check->options.with_not_applicable) {
+                continue;
+            }
+            finding.verdict = INGLE_NOT_APPLICABLE;
+            finding.missing_count = 0;
+            finding.replaced = true;
+        }
+        report->findings[kept++] = finding;
+    }
+    report->finding_count = kept;
+}
+
+static void settle_exceptions(struct check *check)
+{
+    if (all_meet(check, EXCEPTION)) {
+        replace(check, ORDINARY);
+    } else if (all_meet(check, ORDINARY)) {
+        replace(check, EXCEPTION);
+    }
+}
+
+/* ---- the whole ------------------------------------------------------------------------------ */
+
+static ingle_status check_standard(struct check *check, const ingle_standard *standard)
+{
+    check->standard = standard;
+    check->first_finding = check->report->finding_count;
+    for (size_t i = 0; i < standard->rule_count; i++) {
+        const struct ingle_rule *rule = &standard->rules[i];
+        if (!rule_in_edition(rule, standard->edition)) {
+            continue;
+        }
+        for (size_t q = 0; q < matter_judged_count(rule->matter); q++) {
+            ingle_status status = check_quantity(check, rule, matters[rule->matter].judged[q]);
+            if (status != INGLE_OK) {
+                return status;
+            }
+        }
+    }
+    settle_exceptions(check);
+    return INGLE_OK;
+}
+
+static ingle_status find_remedies(struct check *check)
+{
+    for (size_t i = 0; i < check->report->finding_count; i++) {
+        struct ingle_finding *finding = &check->report->findings[i];
+        if (finding->verdict != INGLE_FAILS && finding->verdict != INGLE_TOO_CLOSE) {
+            continue;
+        }
+        int64_t numbers[FORMULA_NUMBERS];
+        check->standard = finding->standard;
+        amendments_apply(check->amendments, finding->standard, finding->rule, numbers);
+        struct calculation calculation =
+            calculation_for(check, finding->rule, finding->judged, finding->item, numbers);
+        calculation.steps = NULL;
+        calculation.reading = finding->reading_number;
+        ingle_status status = remedies_find(check->report, i, &calculation,
+                                            check->options.metric_remedies != 0);
+        if (status != INGLE_OK) {
+            return status;
+        }
+    }
+    return INGLE_OK;
+}
+
+static bool is_listed(const struct ingle_report *report, enum quantity_id quantity, size_t item)
+{
+    for (size_t i = 0; i < report->missing_count; i++) {
+        const struct ingle_missing *missing = &report->missing[i];
+        bool same = item == ITEM_NONE
+                        ? quantities[missing->quantity].group == quantities[quantity].group
+                        : missing->quantity == quantity;
+        if (same && missing->item == item) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static ingle_status collect_missing(struct ingle_report *report)
+{
+    for (size_t i = 0; i < report->finding_count; i++) {
+        const struct ingle_finding *finding = &report->findings[i];
+        for (size_t m = 0; m < finding->missing_count; m++) {
+            enum quantity_id quantity = finding->missing[m];
+            size_t item = item_for(quantity, finding->item);
+            if (is_listed(report, quantity, item)) {
+                continue;
+            }
+            if (!array_reserve(&report->allocator, (void **)&report->missing,
+                               &report->missing_capacity, report->missing_count,
+                               sizeof *report->missing)) {
+                return INGLE_ERROR_MEMORY;
+            }
+            report->missing[report->missing_count++] =
+                (struct ingle_missing){report, quantity, item};
+        }
+    }
+    return INGLE_OK;
+}
+
+static ingle_status run(struct check *check, const ingle_standard *const *standards, size_t count)
+{
+    struct ingle_report *report = check->report;
+    for (size_t i = 0; i < count; i++) {
+        ingle_status status = check_standard(check, standards[i]);
+        if (status != INGLE_OK) {
+            return status;
+        }
+    }
+    if (!check->options.without_remedies) {
+        ingle_status status = find_remedies(check);
+        if (status != INGLE_OK) {
+            return status;
+        }
+    }
+    for (size_t i = 0; i < report->finding_count; i++) {
+        if (report->findings[i].verdict > report->verdict) {
+            report->verdict = report->findings[i].verdict;
+        }
+    }
+    notices_collect(report, standards, count, check->amendments);
+    ingle_status status = collect_missing(report);
+    return status == INGLE_OK && report->steps.failed ? INGLE_ERROR_MEMORY : status;
+}
+
+static void empty(struct ingle_report *report)
+{
+    report->finding_count = 0;
+    report->remedy_count = 0;
+    report->missing_count = 0;
+    report->notice_count = 0;
+    report->steps.count = 0;
+    report->steps.failed = false;
+    report->verdict = INGLE_NOT_APPLICABLE;
+    report->error_text[0] = '\0';
+    report->error_subject[0] = '\0';
+}
+
+static ingle_status take_arguments(struct check *check, const ingle_standard *const *standards,
+                                   size_t count, const ingle_check_options *options)
+{
+    if (count == 0) {
+        return INGLE_ERROR_NO_STANDARD;
+    }
+    if (standards == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    for (size_t i = 0; i < count; i++) {
+        if (standards[i] == NULL) {
+            return INGLE_ERROR_UNKNOWN_STANDARD;
+        }
+    }
+    memset(&check->options, 0, sizeof check->options);
+    return options == NULL ? INGLE_OK
+                           : struct_take(&check->options, sizeof check->options,
+                                         sizeof check->options, options);
+}
+
+ingle_status ingle_check(const ingle_survey *survey, const ingle_standard *const *standards,
+                         size_t standard_count, const ingle_check_options *options,
+                         ingle_report *report)
+{
+    if (survey == NULL || report == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    struct check check = {.report = report, .survey = survey};
+    empty(report);
+    report->survey = survey;
+    ingle_status status = take_arguments(&check, standards, standard_count, options);
+    if (status == INGLE_OK) {
+        check.amendments = check.options.amendments;
+        status = run(&check, standards, standard_count);
+    }
+    if (status != INGLE_OK && report->error_text[0] == '\0') {
+        refuse(report, status, QUANTITY_NONE, 0);
+    }
+    return status;
+}

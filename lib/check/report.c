@@ -1,0 +1,314 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * The report as an object, and what can be asked of it and its findings.
+ */
+#include "check/report.h"
+
+#include "base/memory.h"
+#include "base/text.h"
+
+#include <string.h>
+
+/* ---- the object ----------------------------------------------------------------------------- */
+
+ingle_status ingle_report_new(const ingle_allocator *allocator, ingle_report **report)
+{
+    ingle_allocator taken;
+    if (report == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    ingle_status status = allocator_take(&taken, allocator);
+    if (status != INGLE_OK) {
+        return status;
+    }
+    ingle_report *made = allocator_new(&taken, sizeof *made);
+    if (made == NULL) {
+        return INGLE_ERROR_MEMORY;
+    }
+    made->allocator = taken;
+    made->steps.allocator = taken;
+    *report = made;
+    return INGLE_OK;
+}
+
+void ingle_report_free(ingle_report *report)
+{
+    if (report == NULL) {
+        return;
+    }
+    ingle_allocator allocator = report->allocator;
+    allocator_free(&allocator, report->findings);
+    allocator_free(&allocator, report->remedies);
+    allocator_free(&allocator, report->missing);
+    allocator_free(&allocator, report->steps.steps);
+    allocator_free(&allocator, report);
+}
+
+const char *ingle_report_error_text(const ingle_report *report)
+{
+    return report->error_text;
+}
+
+const char *ingle_report_error_subject(const ingle_report *report)
+{
+    return report->error_subject;
+}
+
+/* ---- the whole ------------------------------------------------------------------------------ */
+
+static const struct {
+    const char *name;
+    const char *text;
+} verdicts[] = {
+    [INGLE_NOT_APPLICABLE] = {"not-applicable", "The rule does not apply to what was surveyed."},
+    [INGLE_MEETS] = {"meets", "The rule is met, wherever within the tolerances the true measures "
+                              "lie."},
+    [INGLE_UNMEASURED] = {"unmeasured", "Something that the rule needs was not recorded."},
+    [INGLE_BY_LISTING] = {"by-listing", "The appliance's own listing decides."},
+    [INGLE_TOO_CLOSE] = {"too-close", "Within the tolerances the rule may be met or not."},
+    [INGLE_FAILS] = {"fails", "The rule is not met, wherever within the tolerances the true "
+                              "measures lie."},
+};
+
+size_t ingle_verdict_count(void)
+{
+    return COUNT_OF(verdicts);
+}
+
+const char *ingle_verdict_name(ingle_verdict verdict)
+{
+    return verdict >= 0 && (size_t)verdict < COUNT_OF(verdicts) ? verdicts[verdict].name : NULL;
+}
+
+const char *ingle_verdict_text(ingle_verdict verdict)
+{
+    return verdict >= 0 && (size_t)verdict < COUNT_OF(verdicts) ? verdicts[verdict].text : NULL;
+}
+
+ingle_verdict ingle_verdict_find(const char *name)
+{
+    for (size_t i = 0; name != NULL && i < COUNT_OF(verdicts); i++) {
+        if (strcmp(verdicts[i].name, name) == 0) {
+            return (ingle_verdict)i;
+        }
+    }
+    return -1;
+}
+
+ingle_verdict ingle_report_verdict(const ingle_report *report)
+{
+    return report->verdict;
+}
+
+size_t ingle_report_finding_count(const ingle_report *report)
+{
+    return report->finding_count;
+}
+
+const ingle_finding *ingle_report_finding_at(const ingle_report *report, size_t index)
+{
+    return index < report->finding_count ? &report->findings[index] : NULL;
+}
+
+size_t ingle_report_notice_count(const ingle_report *report)
+{
+    return report->notice_count;
+}
+
+const char *ingle_report_notice_at(const ingle_report *report, size_t index)
+{
+    return index < report->notice_count ? report->notices[index] : NULL;
+}
+
+/* ---- what was not measured ------------------------------------------------------------------ */
+
+size_t ingle_report_missing_count(const ingle_report *report)
+{
+    return report->missing_count;
+}
+
+const ingle_missing *ingle_report_missing_at(const ingle_report *report, size_t index)
+{
+    return index < report->missing_count ? &report->missing[index] : NULL;
+}
+
+const ingle_quantity *ingle_missing_quantity(const ingle_missing *missing)
+{
+    return &quantities[missing->quantity];
+}
+
+const char *ingle_missing_how(const ingle_missing *missing)
+{
+    const struct ingle_quantity *quantity = &quantities[missing->quantity];
+    return missing->item == ITEM_NONE ? groups[quantity->group].how : quantity->how;
+}
+
+/* Whether a finding lacks what is missing. */
+static bool lacks(const struct ingle_finding *finding, const struct ingle_missing *missing)
+{
+    uint8_t group = quantities[missing->quantity].group;
+    bool repeats = groups[group].repeats;
+    for (size_t i = 0; i < finding->missing_count; i++) {
+        if (missing->item == ITEM_NONE && finding->item == ITEM_NONE &&
+            quantities[finding->missing[i]].group == group) {
+            return true;
+        }
+        if (finding->missing[i] == missing->quantity &&
+            (!repeats || finding->item == missing->item)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool counted_before(const struct ingle_missing *missing, size_t finding)
+{
+    const struct ingle_report *report = missing->report;
+    for (size_t i = 0; i < finding; i++) {
+        if (lacks(&report->findings[i], missing) &&
+            report->findings[i].rule->matter == report->findings[finding].rule->matter) {
+            return true;
+        }
+    }
+    return false;
+}
+
+size_t ingle_missing_rule_count(const ingle_missing *missing)
+{
+    size_t count = 0;
+    while (ingle_missing_rule_at(missing, count) != NULL) {
+        count++;
+    }
+    return count;
+}
+
+const char *ingle_missing_rule_at(const ingle_missing *missing, size_t index)
+{
+    const struct ingle_report *report = missing->report;
+    for (size_t i = 0; i < report->finding_count; i++) {
+        if (lacks(&report->findings[i], missing) && !counted_before(missing, i) && index-- == 0) {
+            return ingle_rule_id(report->findings[i].rule);
+        }
+    }
+    return NULL;
+}
+
+/* ---- a finding ------------------------------------------------------------------------------ */
+
+const ingle_standard *ingle_finding_standard(const ingle_finding *finding)
+{
+    return finding->standard;
+}
+
+const ingle_rule *ingle_finding_rule(const ingle_finding *finding)
+{
+    return finding->rule;
+}
+
+ingle_verdict ingle_finding_verdict(const ingle_finding *finding)
+{
+    return finding->verdict;
+}
+
+const ingle_quantity *ingle_finding_quantity(const ingle_finding *finding)
+{
+    return &quantities[finding->judged];
+}
+
+size_t ingle_finding_item(const ingle_finding *finding)
+{
+    return finding->item == ITEM_NONE ? 0 : finding->item;
+}
+
+const char *ingle_finding_amendment(const ingle_finding *finding)
+{
+    return finding->amendment;
+}
+
+const char *ingle_finding_reading(const ingle_finding *finding)
+{
+    return finding->reading;
+}
+
+static int give(const ingle_finding *finding, bool has, int64_t value, ingle_amount *amount)
+{
+    if (has && amount != NULL) {
+        *amount = quantity_amount(finding->judged, value);
+    }
+    return has;
+}
+
+int ingle_finding_measured(const ingle_finding *finding, ingle_amount *amount)
+{
+    return give(finding, finding->has_measured, finding->measured, amount);
+}
+
+int ingle_finding_required(const ingle_finding *finding, ingle_amount *amount)
+{
+    return give(finding, finding->has_required, finding->required, amount);
+}
+
+int ingle_finding_margin(const ingle_finding *finding, ingle_amount *amount)
+{
+    return give(finding, finding->has_margin, finding->margin, amount);
+}
+
+size_t ingle_finding_missing_count(const ingle_finding *finding)
+{
+    return finding->missing_count;
+}
+
+const ingle_quantity *ingle_finding_missing_at(const ingle_finding *finding, size_t index)
+{
+    return index < finding->missing_count ? &quantities[finding->missing[index]] : NULL;
+}
+
+/* ---- its working and remedies --------------------------------------------------------------- */
+
+size_t ingle_finding_step_count(const ingle_finding *finding)
+{
+    return finding->step_count;
+}
+
+const ingle_step *ingle_finding_step_at(const ingle_finding *finding, size_t index)
+{
+    return index < finding->step_count
+               ? &finding->report->steps.steps[finding->first_step + index]
+               : NULL;
+}
+
+const char *ingle_step_label(const ingle_step *step)
+{
+    return step->label;
+}
+
+int ingle_step_result(const ingle_step *step, ingle_amount *amount)
+{
+    if (step->has_result && amount != NULL) {
+        *amount = step->result;
+    }
+    return step->has_result;
+}
+
+size_t ingle_finding_remedy_count(const ingle_finding *finding)
+{
+    return finding->remedy_count;
+}
+
+const ingle_remedy *ingle_finding_remedy_at(const ingle_finding *finding, size_t index)
+{
+    return index < finding->remedy_count
+               ? &finding->report->remedies[finding->first_remedy + index]
+               : NULL;
+}
+
+const ingle_quantity *ingle_remedy_quantity(const ingle_remedy *remedy)
+{
+    return &quantities[remedy->quantity];
+}
+
+void ingle_remedy_amount(const ingle_remedy *remedy, ingle_amount *amount)
+{
+    *amount = quantity_amount(remedy->quantity, remedy->to);
+    amount->scale = INGLE_SCALE_USUAL;
+}
