@@ -267,7 +267,9 @@ enum {
     /** The same with the amounts put in: `36 in × 24 in`. */
     INGLE_STEP_SUBSTITUTED = 2,
     /** All of it in a sentence. */
-    INGLE_STEP_SENTENCE = 3
+    INGLE_STEP_SENTENCE = 3,
+    /** More to say of it, such as the table it is from; empty if there is nothing. */
+    INGLE_STEP_REMARK = 4
 };
 
 /** Writes a part of a step; the arguments and statuses are those of ingle_finding_text(). */

@@ -10,6 +10,7 @@
 #include <ingle/check.h>
 #include <ingle/measure.h>
 #include <ingle/memory.h>
+#include <ingle/names.h>
 #include <ingle/standards.h>
 #include <ingle/status.h>
 #include <ingle/survey.h>

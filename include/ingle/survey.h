@@ -86,16 +86,6 @@ INGLE_API const char *ingle_quantity_choice_label(const ingle_quantity *quantity
  */
 INGLE_API int ingle_quantity_assumed(const ingle_quantity *quantity, ingle_amount *assumed);
 
-/**
- * The known name that a mistyped one most likely means.
- *
- * @param name what was written
- * @param known the names that could be meant
- * @param count how many they are
- * @returns one of `known`, or NULL if none is near.
- */
-INGLE_API const char *ingle_name_nearest(const char *name, const char *const *known, size_t count);
-
 /* ---- the survey ----------------------------------------------------------------------------- */
 
 /** The quantities recorded at one fireplace or stove. One thread at a time may use it. */

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "base/nearest.h"
 
-#include <ingle/survey.h>
+#include <ingle/names.h>
 
 #include <string.h>
 

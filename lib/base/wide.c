@@ -21,21 +21,43 @@ static struct product multiply(uint64_t a, uint64_t b)
     return product;
 }
 
-/* The quotient of a product whose high half is less than the divisor, so that it fits. */
-static uint64_t divide(struct product product, uint64_t divisor, uint64_t *remainder)
+/* One digit of 32 bits of a long division: `rest` is less than `divisor`, whose top bit is set. */
+static uint64_t divide_digit(uint64_t rest, uint64_t next, uint64_t divisor, uint64_t *remainder)
 {
-    uint64_t quotient = 0;
-    uint64_t rest = product.high;
-    for (int bit = 63; bit >= 0; bit--) {
-        uint64_t carried = rest >> 63;
-        rest = (rest << 1) | ((product.low >> bit) & 1);
-        if (carried != 0 || rest >= divisor) {
-            rest -= divisor;
-            quotient |= UINT64_C(1) << bit;
+    uint64_t top = divisor >> 32;
+    uint64_t low = divisor & UINT32_MAX;
+    uint64_t digit = rest / top;
+    uint64_t left = rest % top;
+    while (digit > UINT32_MAX || digit * low > (left << 32 | next)) {
+        digit--;
+        left += top;
+        if (left > UINT32_MAX) {
+            break;
         }
     }
-    *remainder = rest;
-    return quotient;
+    *remainder = (rest << 32 | next) - digit * divisor; /* exact, modulo 2^64 */
+    return digit;
+}
+
+/*
+ * The quotient of a product whose high half is less than the divisor, so that it fits: long division
+ * in two digits, after Knuth, The Art of Computer Programming, volume 2, 4.3.1, algorithm D.
+ */
+static uint64_t divide(struct product product, uint64_t divisor, uint64_t *remainder)
+{
+    unsigned shift = 0;
+    while ((divisor << shift) >> 63 == 0) {
+        shift++;
+    }
+    uint64_t scaled = divisor << shift;
+    uint64_t high = shift == 0 ? product.high
+                               : product.high << shift | product.low >> (64 - shift);
+    uint64_t low = product.low << shift;
+    uint64_t rest;
+    uint64_t first = divide_digit(high, low >> 32, scaled, &rest);
+    uint64_t second = divide_digit(rest, low & UINT32_MAX, scaled, &rest);
+    *remainder = rest >> shift;
+    return first << 32 | second;
 }
 
 static bool rounds_up(uint64_t remainder, uint64_t divisor, enum rounding rounding)

@@ -128,16 +128,13 @@ static void add_assumption_steps(const struct check *check, const struct ingle_r
 {
     for (size_t i = 0; i < RULE_CONDITIONS && rule->when[i].test != 0; i++) {
         enum quantity_id quantity = rule->when[i].quantity;
-        const struct record *record = survey_record(
-            check->survey, quantity, item_for(quantity, calculation->item));
+        const struct record *record =
+            survey_record(check->survey, quantity, item_for(quantity, calculation->item));
         if (quantities[quantity].assumes && (record == NULL || !record->recorded)) {
             struct operand operand =
                 operand_quantity(calculation, quantity, quantities[quantity].assumed);
-            calculation_step(calculation,
-                             &(struct ingle_step){.label = "taken for granted",
-                                                  .expression = "{0}",
-                                                  .remark = "It is not recorded.",
-                                                  .operands = {operand}});
+            RECORD_STEP(calculation, .label = "taken for granted", .expression = "{0}",
+                        .remark = "It is not recorded.", .operands = {operand});
         }
     }
 }
@@ -151,14 +148,23 @@ static void add_margin_step(struct calculation *calculation, const struct ingle_
     struct operand required =
         operand_amount("required", calculation_judged_amount(calculation, finding->required));
     bool at_least = calculation->at_least;
-    calculation_step(calculation,
-                     &(struct ingle_step){
-                         .label = "margin",
-                         .expression = "{0} − {1}",
-                         .operands = {at_least ? measured : required,
-                                      at_least ? required : measured},
-                         .result = calculation_judged_amount(calculation, finding->margin),
-                         .has_result = true});
+    RECORD_STEP(calculation, .label = "margin", .expression = "{0} − {1}",
+                .operands = {at_least ? measured : required, at_least ? required : measured},
+                .result = calculation_judged_amount(calculation, finding->margin),
+                .has_result = true);
+}
+
+/* What the tolerances leave of the margin, where there are any. */
+static void add_bounds_step(struct calculation *calculation, const struct bounds *bounds)
+{
+    struct operand worst =
+        operand_amount("worst", calculation_judged_amount(calculation, bounds->worst));
+    struct operand best =
+        operand_amount("best", calculation_judged_amount(calculation, bounds->best));
+    bool limited = bounds->best != MARGIN_UNLIMITED;
+    RECORD_STEP(calculation, .label = "margin within the tolerances",
+                .expression = limited ? "from {0} to {1}" : "from {0} to no limit at all",
+                .operands = {worst, best});
 }
 
 static ingle_verdict verdict_of(const struct bounds *bounds, bool unlimited)
@@ -206,9 +212,13 @@ static ingle_status enter(struct check *check, struct calculation *calculation,
         }
         add_margin_step(calculation, finding);
     }
-    struct bounds bounds = evaluation_bounds(calculation);
+    struct bounds bounds = evaluation_bounds_around(
+        calculation, finding->has_margin ? finding->margin : MARGIN_UNLIMITED);
     if (bounds.outcome != OUTCOME_DONE) {
         return refuse_outcome(check, calculation, bounds.outcome);
+    }
+    if (bounds.spread && bounds.worst != MARGIN_UNLIMITED) {
+        add_bounds_step(calculation, &bounds);
     }
     finding->verdict = verdict_of(&bounds, required == OUTCOME_UNLIMITED);
     return INGLE_OK;
@@ -240,8 +250,7 @@ static ingle_status judge(struct check *check, const struct ingle_rule *rule,
                           enum quantity_id judged, size_t item)
 {
     int64_t numbers[FORMULA_NUMBERS];
-    const char *amendment =
-        amendments_apply(check->amendments, check->standard, rule, numbers);
+    const char *amendment = amendments_apply(check->amendments, check->standard, rule, numbers);
     struct calculation calculation = calculation_for(check, rule, judged, item, numbers);
     uint8_t readings = 1;
     for (uint8_t reading = 0; reading < readings; reading++) {
@@ -385,8 +394,8 @@ static ingle_status find_remedies(struct check *check)
             calculation_for(check, finding->rule, finding->judged, finding->item, numbers);
         calculation.steps = NULL;
         calculation.reading = finding->reading_number;
-        ingle_status status = remedies_find(check->report, i, &calculation,
-                                            check->options.metric_remedies != 0);
+        ingle_status status =
+            remedies_find(check->report, i, &calculation, check->options.metric_remedies != 0);
         if (status != INGLE_OK) {
             return status;
         }

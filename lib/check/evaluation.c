@@ -180,15 +180,27 @@ static void consider_side(const struct calculation *calculation, const struct bo
     }
 }
 
+static struct bounds box_bounds(const struct calculation *calculation, const struct box *box)
+{
+    struct bounds bounds = {OUTCOME_DONE, box->count > 0, INT64_MAX, INT64_MIN};
+    consider_side(calculation, box, -1, &bounds);
+    if (bounds.spread) {
+        consider_side(calculation, box, 1, &bounds);
+    }
+    return bounds;
+}
+
 struct bounds evaluation_bounds(const struct calculation *calculation)
 {
     struct box box;
-    struct bounds bounds = {OUTCOME_DONE, false, INT64_MAX, INT64_MIN};
     make_box(calculation, &box);
-    bounds.spread = box.count > 0;
-    consider_side(calculation, &box, -1, &bounds);
-    if (bounds.spread) {
-        consider_side(calculation, &box, 1, &bounds);
-    }
-    return bounds;
+    return box_bounds(calculation, &box);
+}
+
+struct bounds evaluation_bounds_around(const struct calculation *calculation, int64_t margin)
+{
+    struct box box;
+    struct bounds known = {OUTCOME_DONE, false, margin, margin};
+    make_box(calculation, &box);
+    return box.count == 0 ? known : box_bounds(calculation, &box);
 }

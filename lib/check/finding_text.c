@@ -140,9 +140,23 @@ static void add_judgement(struct words *words, const struct ingle_finding *findi
     }
 }
 
+/* The label as a sentence begins. An item's own label stays as people write it. */
+static void add_label_first(struct text *text, const struct ingle_finding *finding)
+{
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    if (groups[quantity->group].repeats) {
+        add_label(text, finding);
+        return;
+    }
+    char first = quantity->label[0];
+    char upper = first >= 'a' && first <= 'z' ? (char)(first - 'a' + 'A') : first;
+    text_add_bytes(text, &upper, 1);
+    text_add(text, quantity->label + 1);
+}
+
 static void add_sentence(struct words *words, const struct ingle_finding *finding)
 {
-    add_label(&words->text, finding);
+    add_label_first(&words->text, finding);
     text_add(&words->text, ": ");
     if (finding->replaced) {
         text_add(&words->text, finding->rule->role == ORDINARY
@@ -284,6 +298,9 @@ ingle_status ingle_step_text(const ingle_step *step, ingle_step_part part,
         break;
     case INGLE_STEP_SENTENCE:
         add_step_sentence(&words, step);
+        break;
+    case INGLE_STEP_REMARK:
+        text_add(&words.text, step->remark == NULL ? "" : step->remark);
         break;
     default:
         return INGLE_ERROR_ARGUMENT;

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 /*
  * Seeks what would meet a rule by asking its own formula, so that no remedy can disagree with the
- * verdict: by halving over the graduations of the tape where the margin goes one way with the
- * quantity, and by trying every published liner.
+ * verdict: over the graduations of the tape where the margin goes one way with the quantity, and by
+ * trying every published liner.
  */
 #include "base/memory.h"
 #include "check/report.h"
@@ -24,27 +24,45 @@ static int64_t graduation(ingle_dimension dimension, bool metric)
     }
 }
 
-/* Whether the rule is met with a quantity at a value, wherever in the tolerances and readings. */
-static bool meets_at(const struct calculation *calculation, enum quantity_id quantity,
-                     int64_t value)
+/* The margin with a quantity at a value, at the worst that tolerances allow; negative if unknown. */
+static int64_t margin_at(const struct calculation *calculation, enum quantity_id quantity,
+                         int64_t value)
 {
     struct calculation trial = *calculation;
-    struct evaluation evaluation;
     calculation_try(&trial, quantity, value);
-    uint8_t readings = 1;
-    for (uint8_t reading = 0; reading < readings; reading++) {
-        trial.reading = quantity == QUANTITY_FLUE_LINER ? reading : calculation->reading;
-        struct bounds bounds = evaluation_bounds(&trial);
-        if (bounds.outcome != OUTCOME_DONE || bounds.worst < 0) {
-            return false;
-        }
-        if (quantity == QUANTITY_FLUE_LINER) {
-            evaluate(&trial, &evaluation);
-            readings = trial.reading_count;
-        }
-    }
-    return true;
+    struct bounds bounds = evaluation_bounds(&trial);
+    return bounds.outcome == OUTCOME_DONE ? bounds.worst : INT64_MIN;
 }
+
+/* Two graduations between which the rule comes to be met, and the margins there. */
+struct bracket {
+    int64_t near, far; /* `far` meets, `near` does not */
+    int64_t near_margin, far_margin;
+};
+
+/*
+ * A graduation strictly between: where a straight line between the margins crosses zero, which most
+ * margins are, or else the middle.
+ */
+static int64_t between(const struct bracket *bracket, bool by_line)
+{
+    int64_t gap = bracket->far > bracket->near ? bracket->far - bracket->near
+                                               : bracket->near - bracket->far;
+    int64_t offset = gap / 2;
+    int64_t rise;
+    int64_t fall;
+    if (by_line && bracket->far_margin != MARGIN_UNLIMITED &&
+        wide_subtract(0, bracket->near_margin, &fall) &&
+        wide_subtract(bracket->far_margin, bracket->near_margin, &rise) &&
+        wide_multiply_divide((uint64_t)gap, (uint64_t)fall, (uint64_t)rise, ROUND_UP, &offset,
+                             NULL)) {
+        offset = offset < 1 ? 1 : offset > gap - 1 ? gap - 1 : offset;
+    }
+    return bracket->far > bracket->near ? bracket->near + offset : bracket->near - offset;
+}
+
+/* Lines are given up for halving after this many tries, so that the search always ends soon. */
+enum { TRIES_BY_LINE = 4 };
 
 /*
  * The value nearest to `from`, in graduations, that meets the rule; 0 if none does. `direction` is
@@ -54,24 +72,31 @@ static int64_t seek(const struct calculation *calculation, enum quantity_id quan
                     int direction, int64_t step)
 {
     const struct ingle_quantity *described = &quantities[quantity];
-    int64_t near = direction > 0 ? from / step : (from + step - 1) / step;
-    int64_t far = direction > 0 ? described->most / step
-                                : (described->least + step - 1) / step;
-    if (far < 1) {
-        far = 1;
-    }
-    if ((far - near) * direction <= 0 || !meets_at(calculation, quantity, far * step)) {
+    int64_t least = (described->least + step - 1) / step;
+    struct bracket bracket = {.near = direction > 0 ? from / step : (from + step - 1) / step,
+                              .far = direction > 0 ? described->most / step
+                                     : least < 1   ? 1
+                                                   : least};
+    if ((bracket.far - bracket.near) * direction <= 0) {
         return 0;
     }
-    while ((far - near) * direction > 1) {
-        int64_t middle = near + (far - near) / 2;
-        if (meets_at(calculation, quantity, middle * step)) {
-            far = middle;
+    bracket.near_margin = margin_at(calculation, quantity, bracket.near * step);
+    bracket.far_margin = margin_at(calculation, quantity, bracket.far * step);
+    if (bracket.far_margin < 0) {
+        return 0;
+    }
+    for (unsigned tries = 0; (bracket.far - bracket.near) * direction > 1; tries++) {
+        int64_t middle = between(&bracket, tries < TRIES_BY_LINE);
+        int64_t margin = margin_at(calculation, quantity, middle * step);
+        if (margin >= 0) {
+            bracket.far = middle;
+            bracket.far_margin = margin;
         } else {
-            near = middle;
+            bracket.near = middle;
+            bracket.near_margin = margin;
         }
     }
-    return far * step;
+    return bracket.far * step;
 }
 
 static ingle_status add(struct ingle_report *report, size_t finding, enum quantity_id quantity,
@@ -119,6 +144,24 @@ static ingle_status try_amount(struct ingle_report *report, size_t finding,
     return to == 0 ? INGLE_OK : add(report, finding, quantity, from, to, direction);
 }
 
+/* Whether the rule is met with a liner, however its shape is read. */
+static bool liner_meets(const struct calculation *calculation, const struct liner *liner)
+{
+    struct calculation trial = *calculation;
+    struct evaluation evaluation;
+    calculation_try(&trial, QUANTITY_FLUE_LINER, (int64_t)liner->liner);
+    uint8_t readings = 1;
+    for (trial.reading = 0; trial.reading < readings; trial.reading++) {
+        struct bounds bounds = evaluation_bounds(&trial);
+        if (bounds.outcome != OUTCOME_DONE || bounds.worst < 0) {
+            return false;
+        }
+        evaluate(&trial, &evaluation);
+        readings = trial.reading_count;
+    }
+    return true;
+}
+
 /* The smallest published liner that would do, round for round and rectangular for the others. */
 static ingle_status try_liners(struct ingle_report *report, size_t finding,
                                const struct calculation *calculation)
@@ -137,7 +180,7 @@ static ingle_status try_liners(struct ingle_report *report, size_t finding,
     for (size_t i = 0; i < calculation->liner_count; i++) {
         const struct liner *liner = &calculation->liners[i];
         if ((liner->depth == 0) == round && (best == NULL || liner->net_area < best->net_area) &&
-            meets_at(&trial, QUANTITY_FLUE_LINER, (int64_t)liner->liner)) {
+            liner_meets(&trial, liner)) {
             best = liner;
         }
     }

@@ -93,11 +93,11 @@ struct operand operand_quantity(const struct calculation *calculation, enum quan
 
 struct operand operand_number(const struct calculation *calculation, unsigned number)
 {
-    struct operand operand = {
-        calculation->formula->numbers[number].name,
-        formula_number_amount(calculation->formula, number, calculation->judged,
-                              calculation->numbers[number]),
-        QUANTITY_NONE};
+    struct operand operand = {calculation->formula->numbers[number].name,
+                              formula_number_amount(calculation->formula, number,
+                                                    calculation->judged,
+                                                    calculation->numbers[number]),
+                              QUANTITY_NONE};
     return operand;
 }
 
@@ -105,13 +105,6 @@ struct operand operand_amount(const char *name, ingle_amount amount)
 {
     struct operand operand = {name, amount, QUANTITY_NONE};
     return operand;
-}
-
-void calculation_step(struct calculation *calculation, const struct ingle_step *step)
-{
-    if (calculation->steps != NULL) {
-        step_list_add(calculation->steps, step);
-    }
 }
 
 ingle_amount calculation_judged_amount(const struct calculation *calculation, int64_t value)

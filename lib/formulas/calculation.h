@@ -94,8 +94,16 @@ struct operand operand_quantity(const struct calculation *calculation, enum quan
 struct operand operand_number(const struct calculation *calculation, unsigned number);
 struct operand operand_amount(const char *name, ingle_amount amount);
 
-/* Records a step if steps are recorded. `operands` end with a NULL name or STEP_OPERANDS. */
-void calculation_step(struct calculation *calculation, const struct ingle_step *step);
+/*
+ * Records a step, given as the fields of a struct ingle_step, if steps are recorded; if not, nothing
+ * of it is even made.
+ */
+#define RECORD_STEP(calculation, ...)                                                    \
+    do {                                                                                 \
+        if ((calculation)->steps != NULL) {                                              \
+            step_list_add((calculation)->steps, &(struct ingle_step){__VA_ARGS__});      \
+        }                                                                                \
+    } while (0)
 
 /* An amount of the judged quantity's kind. */
 ingle_amount calculation_judged_amount(const struct calculation *calculation, int64_t value);

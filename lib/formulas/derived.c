@@ -36,14 +36,11 @@ static void derivation_step(struct calculation *calculation, const struct deriva
                             int64_t first, int64_t second, int64_t value)
 {
     struct operand result = operand_quantity(calculation, derivation->quantity, value);
-    calculation_step(calculation,
-                     &(struct ingle_step){
-                         .label = derivation->label,
-                         .expression = derivation->kind == PRODUCT ? "{0} × {1}" : "{0} − {1}",
-                         .operands = {operand_quantity(calculation, derivation->first, first),
-                                      operand_quantity(calculation, derivation->second, second)},
-                         .result = result.amount,
-                         .has_result = true});
+    RECORD_STEP(calculation, .label = derivation->label,
+                .expression = derivation->kind == PRODUCT ? "{0} × {1}" : "{0} − {1}",
+                .operands = {operand_quantity(calculation, derivation->first, first),
+                             operand_quantity(calculation, derivation->second, second)},
+                .result = result.amount, .has_result = true);
 }
 
 static enum outcome derive_from_two(struct calculation *calculation,

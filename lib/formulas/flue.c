@@ -87,8 +87,8 @@ bool flue_contradicts(struct calculation *calculation)
     int64_t shape;
     const struct liner *liner = recorded_liner(calculation);
     bool round = recorded(calculation, QUANTITY_FLUE_DIAMETER);
-    bool sided = recorded(calculation, QUANTITY_FLUE_WIDTH) ||
-                 recorded(calculation, QUANTITY_FLUE_DEPTH);
+    bool sided =
+        recorded(calculation, QUANTITY_FLUE_WIDTH) || recorded(calculation, QUANTITY_FLUE_DEPTH);
     if (calculation_tries(calculation, QUANTITY_FLUE_LINER)) {
         return false;
     }
@@ -124,11 +124,8 @@ static enum outcome area_by_diameter(struct calculation *calculation, int64_t *a
         return OUTCOME_OVERFLOW;
     }
     struct operand operand = operand_quantity(calculation, QUANTITY_FLUE_DIAMETER, diameter);
-    calculation_step(calculation, &(struct ingle_step){.label = area_label,
-                                                       .expression = "π/4 × {0} × {0}",
-                                                       .operands = {operand},
-                                                       .result = area_amount(*area),
-                                                       .has_result = true});
+    RECORD_STEP(calculation, .label = area_label, .expression = "π/4 × {0} × {0}",
+                .operands = {operand}, .result = area_amount(*area), .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -141,14 +138,10 @@ static enum outcome area_by_sides(struct calculation *calculation, int64_t *area
     if (!wide_multiply(width, depth, area)) {
         return OUTCOME_OVERFLOW;
     }
-    calculation_step(calculation,
-                     &(struct ingle_step){
-                         .label = area_label,
-                         .expression = "{0} × {1}",
-                         .operands = {operand_quantity(calculation, QUANTITY_FLUE_WIDTH, width),
-                                      operand_quantity(calculation, QUANTITY_FLUE_DEPTH, depth)},
-                         .result = area_amount(*area),
-                         .has_result = true});
+    RECORD_STEP(calculation, .label = area_label, .expression = "{0} × {1}",
+                .operands = {operand_quantity(calculation, QUANTITY_FLUE_WIDTH, width),
+                             operand_quantity(calculation, QUANTITY_FLUE_DEPTH, depth)},
+                .result = area_amount(*area), .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -161,12 +154,9 @@ static enum outcome area_by_liner(struct calculation *calculation, int64_t *area
     *area = liner->net_area;
     struct operand operand =
         operand_quantity(calculation, QUANTITY_FLUE_LINER, (int64_t)liner->liner);
-    calculation_step(calculation, &(struct ingle_step){.label = area_label,
-                                                       .expression = "table area of {0}",
-                                                       .remark = liner->table,
-                                                       .operands = {operand},
-                                                       .result = area_amount(*area),
-                                                       .has_result = true});
+    RECORD_STEP(calculation, .label = area_label, .expression = "table area of {0}",
+                .remark = liner->table, .operands = {operand}, .result = area_amount(*area),
+                .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -218,17 +208,11 @@ static enum outcome share_by_sides(struct calculation *calculation, int64_t widt
     }
     *share = longer >= limit ? LONG_SHARE : RECTANGULAR_SHARE;
     ingle_amount amount = {ratio, INGLE_RATIO, INGLE_SCALE_USUAL};
-    calculation_step(
-        calculation,
-        &(struct ingle_step){
-            .label = "aspect ratio",
-            .expression = "{0} ÷ {1}",
-            .operands = {operand_amount("longer side",
-                                        quantity_amount(QUANTITY_FLUE_WIDTH, longer)),
-                         operand_amount("shorter side",
-                                        quantity_amount(QUANTITY_FLUE_WIDTH, shorter))},
-            .result = amount,
-            .has_result = true});
+    RECORD_STEP(
+        calculation, .label = "aspect ratio", .expression = "{0} ÷ {1}",
+        .operands = {operand_amount("longer side", quantity_amount(QUANTITY_FLUE_WIDTH, longer)),
+                     operand_amount("shorter side", quantity_amount(QUANTITY_FLUE_WIDTH, shorter))},
+        .result = amount, .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -306,14 +290,10 @@ static enum outcome flue_share_required(struct calculation *calculation, int64_t
                               INGLE_RATIO_ONE, calculation->rounding, required, NULL)) {
         return OUTCOME_OVERFLOW;
     }
-    calculation_step(
-        calculation,
-        &(struct ingle_step){.label = "required net area",
-                             .expression = "{0} × {1}",
-                             .operands = {operand_quantity(calculation, calculation->input, area),
-                                          operand_number(calculation, share)},
-                             .result = area_amount(*required),
-                             .has_result = true});
+    RECORD_STEP(calculation, .label = "required net area", .expression = "{0} × {1}",
+                .operands = {operand_quantity(calculation, calculation->input, area),
+                             operand_number(calculation, share)},
+                .result = area_amount(*required), .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -328,9 +308,9 @@ static size_t flue_share_breakpoints(struct calculation *calculation, enum quant
     int64_t longer;
     int64_t shorter;
     size_t count = 0;
-    calculation_recorded(calculation, quantity == QUANTITY_FLUE_WIDTH ? QUANTITY_FLUE_DEPTH
-                                                                      : QUANTITY_FLUE_WIDTH,
-                         &other);
+    calculation_recorded(
+        calculation, quantity == QUANTITY_FLUE_WIDTH ? QUANTITY_FLUE_DEPTH : QUANTITY_FLUE_WIDTH,
+        &other);
     if (long_from(calculation, other, &longer)) {
         values[count++] = longer - 1;
         values[count++] = longer;

@@ -7,13 +7,9 @@
 static enum outcome fixed_required(struct calculation *calculation, int64_t *required)
 {
     *required = calculation->numbers[0];
-    calculation_step(calculation,
-                     &(struct ingle_step){.label = "required",
-                                          .expression = "{0}",
-                                          .operands = {operand_number(calculation, 0)},
-                                          .result = calculation_judged_amount(calculation,
-                                                                              *required),
-                                          .has_result = true});
+    RECORD_STEP(calculation, .label = "required", .expression = "{0}",
+                .operands = {operand_number(calculation, 0)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -33,18 +29,14 @@ static enum outcome share_of_input(struct calculation *calculation, const char *
     if (outcome != OUTCOME_DONE) {
         return outcome;
     }
-    if (!wide_multiply_divide((uint64_t)input, (uint64_t)calculation->numbers[0],
-                              INGLE_RATIO_ONE, calculation->rounding, share, NULL)) {
+    if (!wide_multiply_divide((uint64_t)input, (uint64_t)calculation->numbers[0], INGLE_RATIO_ONE,
+                              calculation->rounding, share, NULL)) {
         return OUTCOME_OVERFLOW;
     }
-    calculation_step(
-        calculation,
-        &(struct ingle_step){.label = label,
-                             .expression = "{0} × {1}",
-                             .operands = {operand_quantity(calculation, calculation->input, input),
-                                          operand_number(calculation, 0)},
-                             .result = calculation_judged_amount(calculation, *share),
-                             .has_result = true});
+    RECORD_STEP(calculation, .label = label, .expression = "{0} × {1}",
+                .operands = {operand_quantity(calculation, calculation->input, input),
+                             operand_number(calculation, 0)},
+                .result = calculation_judged_amount(calculation, *share), .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -71,15 +63,10 @@ static enum outcome share_or_least_required(struct calculation *calculation, int
     }
     int64_t least = calculation->numbers[1];
     *required = share > least ? share : least;
-    calculation_step(
-        calculation,
-        &(struct ingle_step){
-            .label = "required",
-            .expression = "the greater of {0} and {1}",
-            .operands = {operand_amount("share", calculation_judged_amount(calculation, share)),
-                         operand_number(calculation, 1)},
-            .result = calculation_judged_amount(calculation, *required),
-            .has_result = true});
+    RECORD_STEP(calculation, .label = "required", .expression = "the greater of {0} and {1}",
+                .operands = {operand_amount("share", calculation_judged_amount(calculation, share)),
+                             operand_number(calculation, 1)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
     return OUTCOME_DONE;
 }
 

@@ -7,21 +7,16 @@
 /* Numbers of both formulas: where the step is, what holds below it, and what holds from it on. */
 enum { STEP_AT, BELOW_STEP, FROM_STEP };
 
-static enum outcome step_required(struct calculation *calculation, int64_t input,
-                                  int64_t *required)
+static enum outcome step_required(struct calculation *calculation, int64_t input, int64_t *required)
 {
     unsigned chosen = input >= calculation->numbers[STEP_AT] ? FROM_STEP : BELOW_STEP;
     *required = calculation->numbers[chosen];
-    calculation_step(
-        calculation,
-        &(struct ingle_step){.label = "required",
-                             .expression = chosen == FROM_STEP ? "{0} ≥ {1}, so {2}"
-                                                               : "{0} < {1}, so {2}",
-                             .operands = {operand_quantity(calculation, calculation->input, input),
-                                          operand_number(calculation, STEP_AT),
-                                          operand_number(calculation, chosen)},
-                             .result = calculation_judged_amount(calculation, *required),
-                             .has_result = true});
+    RECORD_STEP(calculation, .label = "required",
+                .expression = chosen == FROM_STEP ? "{0} ≥ {1}, so {2}" : "{0} < {1}, so {2}",
+                .operands = {operand_quantity(calculation, calculation->input, input),
+                             operand_number(calculation, STEP_AT),
+                             operand_number(calculation, chosen)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
     return OUTCOME_DONE;
 }
 
@@ -53,15 +48,11 @@ static enum outcome by_firebox_raise_required(struct calculation *calculation, i
         return step_required(calculation, raise, required);
     }
     *required = calculation->numbers[BELOW_STEP];
-    calculation_step(
-        calculation,
-        &(struct ingle_step){.label = "required",
-                             .expression = "{0}",
-                             .remark = "The raise of the firebox is not recorded, so the exception "
-                                       "for a raised firebox is not used.",
-                             .operands = {operand_number(calculation, BELOW_STEP)},
-                             .result = calculation_judged_amount(calculation, *required),
-                             .has_result = true});
+    RECORD_STEP(calculation, .label = "required", .expression = "{0}",
+                .remark = "The raise of the firebox is not recorded, so the exception "
+                          "for a raised firebox is not used.",
+                .operands = {operand_number(calculation, BELOW_STEP)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
     return OUTCOME_DONE;
 }
 

@@ -13,17 +13,12 @@ static enum outcome by_walls_required(struct calculation *calculation, int64_t *
     if (outcome != OUTCOME_DONE) {
         return outcome;
     }
-    unsigned chosen =
-        walls == CHOICE_SMOKE_CHAMBER_WALLS_CORBELED ? CORBELED_LIMIT : SMOOTH_LIMIT;
+    unsigned chosen = walls == CHOICE_SMOKE_CHAMBER_WALLS_CORBELED ? CORBELED_LIMIT : SMOOTH_LIMIT;
     *required = calculation->numbers[chosen];
-    calculation_step(
-        calculation,
-        &(struct ingle_step){.label = "required",
-                             .expression = "{0}, so {1}",
-                             .operands = {operand_quantity(calculation, calculation->input, walls),
-                                          operand_number(calculation, chosen)},
-                             .result = calculation_judged_amount(calculation, *required),
-                             .has_result = true});
+    RECORD_STEP(calculation, .label = "required", .expression = "{0}, so {1}",
+                .operands = {operand_quantity(calculation, calculation->input, walls),
+                             operand_number(calculation, chosen)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
     return OUTCOME_DONE;
 }
 

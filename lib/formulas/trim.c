@@ -10,22 +10,17 @@ static enum outcome no_projection(struct calculation *calculation, struct operan
                                   int64_t *allowed)
 {
     *allowed = 0;
-    calculation_step(calculation,
-                     &(struct ingle_step){.label = "allowed projection",
-                                          .expression = "{0} < {1}, so none",
-                                          .operands = {distance, operand_number(calculation, ZONE)},
-                                          .result = calculation_judged_amount(calculation, 0),
-                                          .has_result = true});
+    RECORD_STEP(calculation, .label = "allowed projection", .expression = "{0} < {1}, so none",
+                .operands = {distance, operand_number(calculation, ZONE)},
+                .result = calculation_judged_amount(calculation, 0), .has_result = true);
     return OUTCOME_DONE;
 }
 
 static enum outcome unlimited(struct calculation *calculation, struct operand distance)
 {
-    calculation_step(
-        calculation,
-        &(struct ingle_step){.label = "allowed projection",
-                             .expression = "{0} > {1}, so no limit in this rule",
-                             .operands = {distance, operand_number(calculation, WITHIN)}});
+    RECORD_STEP(calculation, .label = "allowed projection",
+                .expression = "{0} > {1}, so no limit in this rule",
+                .operands = {distance, operand_number(calculation, WITHIN)});
     return OUTCOME_UNLIMITED;
 }
 
@@ -47,13 +42,9 @@ static enum outcome projection_required(struct calculation *calculation, int64_t
                               INGLE_RATIO_ONE, calculation->rounding, allowed, NULL)) {
         return OUTCOME_OVERFLOW;
     }
-    calculation_step(
-        calculation,
-        &(struct ingle_step){.label = "allowed projection",
-                             .expression = "{0} × {1}",
-                             .operands = {operand, operand_number(calculation, RATIO_OF_DISTANCE)},
-                             .result = calculation_judged_amount(calculation, *allowed),
-                             .has_result = true});
+    RECORD_STEP(calculation, .label = "allowed projection", .expression = "{0} × {1}",
+                .operands = {operand, operand_number(calculation, RATIO_OF_DISTANCE)},
+                .result = calculation_judged_amount(calculation, *allowed), .has_result = true);
     return OUTCOME_DONE;
 }
 

@@ -22,7 +22,7 @@ static const struct ingle_standard editions[] = {
     {.id = "common-practice-us", .title = "Common practice", .place = "United States",
      .note = "Practice of the trade with no publication behind it: advice, not code. The "
              "appliance's label or manual decides.",
-     .unit = "in", .rules = rules, .rule_count = COUNT_OF(rules)},
+     .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules)},
 };
 
 const struct publication publication_common_practice = {editions, COUNT_OF(editions)};

@@ -134,7 +134,7 @@ static const struct liner liners[] = {
         .id = "irc-" #year, .title = "International Residential Code", .place = "United States", \
         .note = "International Residential Code " #year ", chapter 10, masonry fireplaces: "    \
                 "numbers as printed in inches." more,                                           \
-        .unit = "in", .edition = year, .rules = rules, .rule_count = COUNT_OF(rules),           \
+        .unit = UNIT_INCH, .edition = year, .rules = rules, .rule_count = COUNT_OF(rules),           \
         .liners = liners, .liner_count = COUNT_OF(liners)                                       \
     }
 

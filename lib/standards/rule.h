@@ -6,6 +6,7 @@
 #define INGLE_STANDARDS_RULE_H
 
 #include "formulas/formula.h"
+#include "measure/units.h"
 #include "standards/matters.h"
 
 #include <ingle/standards.h>
@@ -47,7 +48,7 @@ struct ingle_standard {
     const char *title;
     const char *place;
     const char *note;
-    const char *unit; /* of length, as printed */
+    enum unit_place unit; /* of length, as printed */
     int32_t edition;
     const struct ingle_rule *rules; /* of all editions */
     size_t rule_count;

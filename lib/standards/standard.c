@@ -72,7 +72,7 @@ const char *ingle_standard_note(const ingle_standard *standard)
 
 const ingle_unit *ingle_standard_unit(const ingle_standard *standard)
 {
-    return ingle_unit_find(standard->unit);
+    return unit_at_place(standard->unit);
 }
 
 /* ---- its rules ------------------------------------------------------------------------------ */
