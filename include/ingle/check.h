@@ -124,7 +124,7 @@ INGLE_API ingle_verdict ingle_report_verdict(const ingle_report *report);
 /** How many findings there are. */
 INGLE_API size_t ingle_report_finding_count(const ingle_report *report);
 
-/** One of the findings, from 0, in the order of the standards and their rules; NULL past the end. */
+/** One of the findings, from 0, by standard and rule; NULL past the end. */
 INGLE_API const ingle_finding *ingle_report_finding_at(const ingle_report *report, size_t index);
 
 /** How many cautions belong to the whole report. */
@@ -147,7 +147,7 @@ INGLE_API const ingle_missing *ingle_report_missing_at(const ingle_report *repor
 /** Which quantity it is. */
 INGLE_API const ingle_quantity *ingle_missing_quantity(const ingle_missing *missing);
 
-/** How it is measured or observed; where a whole group was not looked at, how that is recorded. */
+/** How it is measured; where a whole group was not looked at, how that is recorded. */
 INGLE_API const char *ingle_missing_how(const ingle_missing *missing);
 
 /** How many rules lack it. */
@@ -209,6 +209,20 @@ INGLE_API size_t ingle_finding_missing_count(const ingle_finding *finding);
 /** One of the quantities it lacks, from 0; NULL past the end. */
 INGLE_API const ingle_quantity *ingle_finding_missing_at(const ingle_finding *finding,
                                                          size_t index);
+
+/**
+ * Writes the JSON pointer of one of the quantities a finding lacks; the group's, where a whole
+ * repeating group was not looked at.
+ *
+ * @param finding borrowed from a report
+ * @param index from 0
+ * @param[out] buffer receives UTF-8 that ends in NUL; may be NULL if capacity is 0
+ * @param capacity bytes in the buffer
+ * @param[out] length receives the bytes of the whole text without the NUL; may be NULL
+ * @returns INGLE_OK, INGLE_CUT, or INGLE_ERROR_ARGUMENT past the end or for NULL.
+ */
+INGLE_API ingle_status ingle_finding_missing_text(const ingle_finding *finding, size_t index,
+                                                  char *buffer, size_t capacity, size_t *length);
 
 /** What ingle_finding_text() can write. */
 typedef int32_t ingle_finding_part;

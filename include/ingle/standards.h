@@ -137,7 +137,7 @@ INGLE_API const char *ingle_rule_formula_text(const ingle_rule *rule);
 /** How many numbers a rule has. */
 INGLE_API size_t ingle_rule_number_count(const ingle_rule *rule);
 
-/** The name of one of a rule's numbers, from 0, by which an amendment sets it; NULL past the end. */
+/** The name of one of a rule's numbers, from 0: amendments set it by this. NULL past the end. */
 INGLE_API const char *ingle_rule_number_name(const ingle_rule *rule, size_t index);
 
 /**

@@ -221,6 +221,17 @@ ingle_status ingle_finding_text(const ingle_finding *finding, ingle_finding_part
     return words_end(&words, length);
 }
 
+ingle_status ingle_finding_missing_text(const ingle_finding *finding, size_t index, char *buffer,
+                                        size_t capacity, size_t *length)
+{
+    if (finding == NULL || index >= finding->missing_count || (buffer == NULL && capacity > 0)) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    struct text text = text_start(buffer, capacity);
+    add_pointer(&text, finding->missing[index], finding->item);
+    return text_end(&text, length);
+}
+
 ingle_status ingle_missing_subject_text(const ingle_missing *missing, char *buffer,
                                         size_t capacity, size_t *length)
 {

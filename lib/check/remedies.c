@@ -24,7 +24,7 @@ static int64_t graduation(ingle_dimension dimension, bool metric)
     }
 }
 
-/* The margin with a quantity at a value, at the worst that tolerances allow; negative if unknown. */
+/* The margin with a quantity at a value, at the worst within tolerances; negative if unknown. */
 static int64_t margin_at(const struct calculation *calculation, enum quantity_id quantity,
                          int64_t value)
 {

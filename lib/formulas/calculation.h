@@ -95,8 +95,8 @@ struct operand operand_number(const struct calculation *calculation, unsigned nu
 struct operand operand_amount(const char *name, ingle_amount amount);
 
 /*
- * Records a step, given as the fields of a struct ingle_step, if steps are recorded; if not, nothing
- * of it is even made.
+ * Records a step, given as the fields of a struct ingle_step, if steps are recorded; if not,
+ * nothing of it is even made.
  */
 #define RECORD_STEP(calculation, ...)                                                    \
     do {                                                                                 \

@@ -246,7 +246,7 @@ static bool split_path(const char *path, char *id, size_t capacity, size_t *item
     for (; *digit >= '0' && *digit <= '9' && *item < SIZE_MAX / 100; digit++) {
         *item = *item * 10 + (size_t)(*digit - '0');
     }
-    if (digit == bracket + 1 || *digit != ']') {
+    if (digit == bracket + 1 || strncmp(digit, "].", 2) != 0) {
         return false;
     }
     text_add_bytes(&text, path, (size_t)(bracket - path));

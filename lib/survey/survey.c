@@ -3,6 +3,7 @@
 
 #include "base/memory.h"
 #include "base/text.h"
+#include "base/utf8.h"
 
 #include <string.h>
 
@@ -102,6 +103,9 @@ ingle_status ingle_survey_add_item(ingle_survey *survey, const char *group, cons
     size_t members = group_size(group_find(group));
     char *copy = NULL;
     if (label != NULL) {
+        if (utf8_sound_length(label, strlen(label)) != strlen(label)) {
+            return INGLE_ERROR_ENCODING;
+        }
         copy = allocator_copy(&survey->allocator, label, strlen(label));
         if (copy == NULL) {
             return INGLE_ERROR_MEMORY;

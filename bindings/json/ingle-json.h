@@ -1,0 +1,117 @@
+/* SPDX-License-Identifier: MIT */
+/**
+ * @file
+ * Surveys and reports as JSON, for programs that speak JSON and for bindings.
+ *
+ * Every call leaves one document in the object, borrowed through ingle_json_text(): what was asked
+ * for, or `{"error": {"code", "message", "at", "line", "column"}}` if the status is negative.
+ */
+#ifndef INGLE_JSON_H
+#define INGLE_JSON_H
+
+#include <ingle/ingle.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/** The longest document that is read, in bytes. No survey comes near it. */
+#define INGLE_JSON_LONGEST 1048576
+
+/** Reads and writes documents, and keeps its memory between them. One thread at a time. */
+typedef struct ingle_json ingle_json;
+
+/** What reading and writing do. Start from zeroed bytes and set `size`. */
+typedef struct ingle_json_options {
+    /** sizeof(ingle_json_options). */
+    size_t size;
+    /** Standards that take the place of the document's; NULL leaves the document's. */
+    const ingle_standard *const *standards;
+    /** How many they are. */
+    size_t standard_count;
+    /** How lengths are shown; NULL takes the document's `unit`, else each standard's own. */
+    const ingle_unit *unit;
+    /** 1 leaves the steps of the calculation out. */
+    int32_t without_working;
+    /** 1 adds findings for rules that do not apply. */
+    int32_t with_not_applicable;
+    /** 1 writes on one line, 0 indents. */
+    int32_t one_line;
+    /** Zero. */
+    int32_t reserved;
+} ingle_json_options;
+
+/**
+ * Makes a reader and writer.
+ *
+ * @param[out] json receives it; give it back with ingle_json_free()
+ * @returns INGLE_OK, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.
+ */
+INGLE_API ingle_status ingle_json_new(ingle_json **json);
+
+/** Gives it back. NULL is allowed. */
+INGLE_API void ingle_json_free(ingle_json *json);
+
+/** The longest document that is read, in bytes: INGLE_JSON_LONGEST when the library was built. */
+INGLE_API size_t ingle_json_longest(void);
+
+/**
+ * Judges a survey document and leaves its report.
+ *
+ * @param json a reader and writer
+ * @param document RFC 8259 and nothing else; need not end in NUL
+ * @param length its length in bytes
+ * @param options what to do, or NULL for all of it, indented
+ * @returns INGLE_OK, or what is wrong with the document.
+ */
+INGLE_API ingle_status ingle_json_check(ingle_json *json, const char *document, size_t length,
+                                        const ingle_json_options *options);
+
+/** The verdict of the last report; INGLE_NOT_APPLICABLE after an error. */
+INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
+
+/**
+ * Leaves a catalogue: an array of objects.
+ *
+ * @param json a reader and writer
+ * @param catalogue `standards`, `rules`, `quantities`, `units`, `verdicts` or `statuses`
+ * @param standard the standard whose rules, or whose rules' quantities, are listed; NULL for all
+ * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_NAME, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.
+ */
+INGLE_API ingle_status ingle_json_list(ingle_json *json, const char *catalogue,
+                                       const ingle_standard *standard);
+
+/**
+ * Leaves the JSON Schema (2020-12) of a document, made from the catalogues.
+ *
+ * @param json a reader and writer
+ * @param document `survey` or `report`
+ * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_NAME, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.
+ */
+INGLE_API ingle_status ingle_json_schema(ingle_json *json, const char *document);
+
+/**
+ * Leaves an error document for something outside a survey: a command line, a file.
+ *
+ * @param json a reader and writer
+ * @param status its code; not positive or zero
+ * @param message a sentence, or NULL for ingle_status_text()
+ * @returns the status, or INGLE_ERROR_MEMORY.
+ */
+INGLE_API ingle_status ingle_json_error(ingle_json *json, ingle_status status,
+                                        const char *message);
+
+/**
+ * The document that the last call left, with a newline at its end.
+ *
+ * @param json a reader and writer
+ * @param[out] length receives its length in bytes; may be NULL
+ * @returns UTF-8 that ends in NUL, borrowed until the next call; never NULL.
+ */
+INGLE_API const char *ingle_json_text(const ingle_json *json, size_t *length);
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif

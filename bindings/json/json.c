@@ -1,0 +1,272 @@
+/* SPDX-License-Identifier: MIT */
+#include "json.h"
+
+#include "report.h"
+
+#include <json-c/json_object.h>
+#include <json-c/json_tokener.h>
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* A survey needs six: document, survey, group, item, amount; the rest is for what will come. */
+enum { DEPTH_LIMIT = 16 };
+
+/* What is left where there is no memory for anything else. */
+static const char no_memory_text[] =
+    "{\"error\": {\"code\": \"memory\", \"message\": \"Memory could not be had.\", "
+    "\"at\": \"\"}}\n";
+
+/* ---- the object ------------------------------------------------------------------------------ */
+
+ingle_status ingle_json_new(ingle_json **json)
+{
+    if (json == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    ingle_json *made = calloc(1, sizeof *made);
+    if (made == NULL) {
+        return INGLE_ERROR_MEMORY;
+    }
+    json_scan_init(&made->scan, NULL);
+    ingle_status status = json_reader_start(&made->reader);
+    if (status == INGLE_OK) {
+        status = ingle_report_new(NULL, &made->report);
+    }
+    made->tokener = json_tokener_new_ex(2 * DEPTH_LIMIT);
+    if (status != INGLE_OK || made->tokener == NULL) {
+        ingle_json_free(made);
+        return INGLE_ERROR_MEMORY;
+    }
+    *json = made;
+    return INGLE_OK;
+}
+
+void ingle_json_free(ingle_json *json)
+{
+    if (json == NULL) {
+        return;
+    }
+    ingle_report_free(json->report);
+    json_reader_free(&json->reader);
+    if (json->tokener != NULL) {
+        json_tokener_free(json->tokener);
+    }
+    json_scan_free(&json->scan);
+    json_free(&json->writer);
+    free(json);
+}
+
+size_t ingle_json_longest(void)
+{
+    return INGLE_JSON_LONGEST;
+}
+
+ingle_verdict ingle_json_verdict(const ingle_json *json)
+{
+    return json == NULL ? INGLE_NOT_APPLICABLE : json->verdict;
+}
+
+const char *ingle_json_text(const ingle_json *json, size_t *length)
+{
+    const char *text = "";
+    size_t bytes = 0;
+    if (json != NULL && json->writer.failed) {
+        text = no_memory_text;
+        bytes = sizeof no_memory_text - 1;
+    } else if (json != NULL && json->writer.bytes != NULL) {
+        text = json->writer.bytes;
+        bytes = json->writer.length;
+    }
+    if (length != NULL) {
+        *length = bytes;
+    }
+    return text;
+}
+
+/* ---- errors ---------------------------------------------------------------------------------- */
+
+static ingle_status leave_error(ingle_json *json, bool one_line)
+{
+    const struct json_error *error = &json->reader.error;
+    json->verdict = INGLE_NOT_APPLICABLE;
+    return json_error_write(error, &json->writer, one_line) ? error->status : INGLE_ERROR_MEMORY;
+}
+
+static ingle_status refuse_call(ingle_json *json, ingle_status status, const char *sentence,
+                                bool one_line)
+{
+    json_refuse_call(&json->reader.error, status, sentence);
+    return leave_error(json, one_line);
+}
+
+ingle_status ingle_json_error(ingle_json *json, ingle_status status, const char *message)
+{
+    if (json == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    if (status >= 0) {
+        status = INGLE_ERROR_ARGUMENT;
+        message = "The status of an error document is negative.";
+    }
+    return refuse_call(json, status, message, false);
+}
+
+/* ---- checking -------------------------------------------------------------------------------- */
+
+static bool is_document_unit(const ingle_unit *unit)
+{
+    const char *const *names = json_document_units;
+    for (size_t i = 0; names[i] != NULL; i++) {
+        if (unit == ingle_unit_find(names[i])) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* The options as this release knows them; zeroed ones for NULL. */
+static ingle_status take_options(const ingle_json_options *given, ingle_json_options *taken)
+{
+    const unsigned char *bytes = (const unsigned char *)given;
+    *taken = (ingle_json_options){.size = sizeof *taken};
+    if (given == NULL) {
+        return INGLE_OK;
+    }
+    if (given->size < sizeof *taken || given->size > 4096) {
+        return INGLE_ERROR_STRUCT_SIZE;
+    }
+    for (size_t i = sizeof *taken; i < given->size; i++) {
+        if (bytes[i] != 0) {
+            return INGLE_ERROR_STRUCT_NEWER;
+        }
+    }
+    if (given->reserved != 0) {
+        return INGLE_ERROR_STRUCT_NEWER;
+    }
+    *taken = *given;
+    bool named = taken->standard_count == 0 || taken->standards != NULL;
+    for (size_t i = 0; named && i < taken->standard_count; i++) {
+        named = taken->standards[i] != NULL;
+    }
+    bool shown = taken->unit == NULL || is_document_unit(taken->unit);
+    return named && shown ? INGLE_OK : INGLE_ERROR_ARGUMENT;
+}
+
+/* Looks only as far as the limit, which is the place to report. */
+static ingle_status refuse_length(ingle_json *json, const char *document)
+{
+    struct json_error *error = &json->reader.error;
+    json_scan_document(&json->scan, document, INGLE_JSON_LONGEST, 0);
+    json_error_start(error, &json->scan);
+    struct json_fault fault = {INGLE_ERROR_LENGTH, INGLE_JSON_LONGEST, JSON_NO_NODE, ""};
+    snprintf(fault.sentence, sizeof fault.sentence,
+             "The document goes on here, after %d bytes, the longest that is read.",
+             INGLE_JSON_LONGEST);
+    return json_refuse_fault(error, &fault);
+}
+
+/* json-c's tree of a document that the scan has taken. */
+static ingle_status parse(ingle_json *json, const char *document, size_t length,
+                          struct json_object **tree)
+{
+    *tree = json_tokener_parse_ex(json->tokener, document, (int)length);
+    if (*tree != NULL && json_tree_is_whole(&json->scan, *tree)) {
+        return INGLE_OK;
+    }
+    /* What RFC 8259 allows is refused, or cut, only for lack of memory; json-c may not say so. */
+    json_tokener_reset(json->tokener);
+    return json_refuse(&json->reader.error, 0, INGLE_ERROR_MEMORY, "%s",
+                       ingle_status_text(INGLE_ERROR_MEMORY));
+}
+
+/* What the library found when it judged, at its place in the document. */
+static ingle_status refuse_judging(ingle_json *json, ingle_status status)
+{
+    struct json_error *error = &json->reader.error;
+    const char *sentence = ingle_report_error_text(json->report);
+    const char *subject = ingle_report_error_subject(json->report);
+    json_refuse(error, json_pointer_node(&json->scan, subject), status, "%s",
+                sentence[0] != '\0' ? sentence : ingle_status_text(status));
+    error->at = subject;
+    return status;
+}
+
+static bool is_metric(const ingle_unit *unit)
+{
+    const char *id = ingle_unit_id(unit);
+    return strcmp(id, "mm") == 0 || strcmp(id, "cm") == 0 || strcmp(id, "m") == 0;
+}
+
+static ingle_status judge(ingle_json *json, const ingle_json_options *options)
+{
+    struct json_reader *reader = &json->reader;
+    bool adopted = options->standard_count > 0;
+    const ingle_standard *const *standards = adopted ? options->standards : reader->standards;
+    size_t count = adopted ? options->standard_count : reader->standard_count;
+    const ingle_unit *unit = options->unit != NULL ? options->unit : reader->unit;
+    ingle_check_options how = {.size = sizeof how};
+    how.amendments = reader->amended ? reader->amendments : NULL;
+    how.without_working = options->without_working;
+    how.with_not_applicable = options->with_not_applicable;
+    how.metric_remedies = is_metric(unit != NULL ? unit : ingle_standard_unit(standards[0]));
+    ingle_status status = ingle_check(reader->survey, standards, count, &how, json->report);
+    if (status < 0) {
+        return refuse_judging(json, status);
+    }
+    json->verdict = ingle_report_verdict(json->report);
+    struct json_report report = {json->report, reader, unit};
+    if (!json_report_write(&report, &json->writer, options->one_line != 0)) {
+        json->verdict = INGLE_NOT_APPLICABLE;
+        return INGLE_ERROR_MEMORY;
+    }
+    return INGLE_OK;
+}
+
+static ingle_status check(ingle_json *json, const char *document, size_t length,
+                          const ingle_json_options *options)
+{
+    struct json_reader *reader = &json->reader;
+    struct json_object *tree = NULL;
+    if (length > INGLE_JSON_LONGEST) {
+        return refuse_length(json, document);
+    }
+    ingle_status status = json_scan_document(&json->scan, document, length, DEPTH_LIMIT);
+    json_error_start(&reader->error, &json->scan);
+    if (status != INGLE_OK) {
+        return json_refuse_fault(&reader->error, &json->scan.fault);
+    }
+    if (json->scan.nodes[0].kind != JSON_OBJECT) {
+        return json_refuse_type(&reader->error, 0, "an object that is a survey document");
+    }
+    status = parse(json, document, length, &tree);
+    if (status == INGLE_OK) {
+        status = json_read_document(reader, &json->scan, tree, options->standard_count > 0);
+    }
+    if (status == INGLE_OK) {
+        status = judge(json, options);
+    }
+    json_object_put(tree);
+    return status;
+}
+
+ingle_status ingle_json_check(ingle_json *json, const char *document, size_t length,
+                              const ingle_json_options *options)
+{
+    ingle_json_options taken;
+    if (json == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    ingle_status status = take_options(options, &taken);
+    if (status == INGLE_OK && document == NULL && length > 0) {
+        status = INGLE_ERROR_ARGUMENT;
+    }
+    if (status != INGLE_OK) {
+        return refuse_call(json, status, NULL, false);
+    }
+    json_start(&json->writer, taken.one_line != 0);
+    status = check(json, document, length, &taken);
+    bool written = status == INGLE_OK || json->writer.failed;
+    return written ? status : leave_error(json, taken.one_line != 0);
+}

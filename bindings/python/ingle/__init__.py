@@ -1,0 +1,26 @@
+# SPDX-License-Identifier: MIT
+"""Ingle: judges what was measured at a fireplace by the published rules.
+
+The short way is ``ingle.check``, a survey document in and a report out, both as dicts. Beneath it
+are the objects: a ``Survey`` is filled, a ``Report`` judges it and holds ``Finding`` objects with
+exact amounts.
+
+A finding says whether a number of a publication is met. It never says that something is safe.
+"""
+
+from __future__ import annotations
+
+from .document import catalogue, check, check_text, schema
+from .errors import Catalogue, IngleError, Status, statuses
+from .loading import version as __version__
+from .measure import Amount, Unit, dimensions, units
+from .report import Finding, Missing, Remedy, Report, Step, Verdict, verdicts
+from .standards import Amendments, Liner, Rule, Standard, rules, standards
+from .survey import Quantity, Survey, quantities
+
+__all__ = [
+    "Amendments", "Amount", "Catalogue", "Finding", "IngleError", "Liner", "Missing", "Quantity",
+    "Remedy", "Report", "Rule", "Standard", "Status", "Step", "Survey", "Unit", "Verdict",
+    "__version__", "catalogue", "check", "check_text", "dimensions", "quantities", "rules",
+    "schema", "standards", "statuses", "units", "verdicts",
+]

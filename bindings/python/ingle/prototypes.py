@@ -1,0 +1,235 @@
+# SPDX-License-Identifier: MIT
+"""What the C headers declare, as ctypes needs it: constants, structs and functions.
+
+Names are those of the headers. The tests read the headers and hold this file against them.
+"""
+
+from __future__ import annotations
+
+import ctypes
+from ctypes import POINTER, c_char_p, c_int, c_int32, c_int64, c_size_t, c_void_p
+from typing import Dict, List, Tuple
+
+# Only those that no function of the library tells.
+INGLE_LENGTH = 1
+INGLE_CHOICE = 7
+INGLE_FLAG = 8
+INGLE_SCALE_USUAL = 0
+INGLE_FINDING_SUBJECT = 1
+INGLE_FINDING_LABEL = 2
+INGLE_FINDING_CITATION = 3
+INGLE_FINDING_SENTENCE = 4
+INGLE_FINDING_CAUTION = 5
+INGLE_STEP_EXPRESSION = 1
+INGLE_STEP_SUBSTITUTED = 2
+INGLE_STEP_SENTENCE = 3
+INGLE_REMEDY_SUBJECT = 1
+INGLE_REMEDY_SENTENCE = 2
+
+
+class ingle_amount(ctypes.Structure):  # noqa: N801
+    """An exact count of base units, what it counts, and how it is usually written."""
+
+    _fields_ = [("value", c_int64), ("dimension", c_int32), ("scale", c_int32)]
+
+
+class ingle_format(ctypes.Structure):  # noqa: N801
+    """How amounts are shown."""
+
+    _fields_ = [("size", c_size_t), ("unit", c_void_p), ("denominator", c_int32),
+                ("reserved", c_int32)]
+
+
+class ingle_check_options(ctypes.Structure):  # noqa: N801
+    """What a check does."""
+
+    _fields_ = [("size", c_size_t), ("amendments", c_void_p), ("without_working", c_int32),
+                ("without_remedies", c_int32), ("with_not_applicable", c_int32),
+                ("metric_remedies", c_int32)]
+
+
+class ingle_json_options(ctypes.Structure):  # noqa: N801
+    """What reading and writing documents do."""
+
+    _fields_ = [("size", c_size_t), ("standards", POINTER(c_void_p)), ("standard_count", c_size_t),
+                ("unit", c_void_p), ("without_working", c_int32), ("with_not_applicable", c_int32),
+                ("one_line", c_int32), ("reserved", c_int32)]
+
+
+STRUCTS = (ingle_amount, ingle_format, ingle_check_options, ingle_json_options)
+
+Prototype = Tuple[object, List[object]]
+
+# The end of the argument list of every call that writes text.
+_BUFFER: List[object] = [c_char_p, c_size_t, POINTER(c_size_t)]
+_TEXT: Prototype = (c_char_p, [c_void_p])
+_COUNT: Prototype = (c_size_t, [])
+_COUNT_OF: Prototype = (c_size_t, [c_void_p])
+_AT: Prototype = (c_void_p, [c_size_t])
+_AT_OF: Prototype = (c_void_p, [c_void_p, c_size_t])
+_TEXT_AT_OF: Prototype = (c_char_p, [c_void_p, c_size_t])
+_FIND: Prototype = (c_void_p, [c_char_p])
+_POINTER_OF: Prototype = (c_void_p, [c_void_p])
+_NUMBER_OF: Prototype = (c_int32, [c_void_p])
+_NAME_OF_NUMBER: Prototype = (c_char_p, [c_int32])
+_NEW: Prototype = (c_int32, [c_void_p, POINTER(c_void_p)])
+_FREE: Prototype = (None, [c_void_p])
+_GET_AMOUNT: Prototype = (c_int, [c_void_p, POINTER(ingle_amount)])
+_PART: Prototype = (c_int32, [c_void_p, c_int32, POINTER(ingle_format)] + _BUFFER)
+
+LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
+    # version.h, status.h
+    "ingle_version": (c_char_p, []),
+    "ingle_status_name": _NAME_OF_NUMBER,
+    "ingle_status_text": _NAME_OF_NUMBER,
+    "ingle_status_count": _COUNT,
+    "ingle_status_at": (c_int32, [c_size_t, POINTER(c_int32)]),
+    # measure.h
+    "ingle_dimension_name": _NAME_OF_NUMBER,
+    "ingle_unit_count": _COUNT,
+    "ingle_unit_at": _AT,
+    "ingle_unit_find": _FIND,
+    "ingle_unit_id": _TEXT,
+    "ingle_unit_label": _TEXT,
+    "ingle_unit_ucum": _TEXT,
+    "ingle_unit_dimension": _NUMBER_OF,
+    "ingle_unit_size": (None, [c_void_p, POINTER(c_int64), POINTER(c_int64)]),
+    "ingle_unit_name_count": _COUNT_OF,
+    "ingle_unit_name_at": _TEXT_AT_OF,
+    "ingle_amount_parse": (c_int32, [c_char_p, c_size_t, c_int32, c_void_p, POINTER(ingle_amount),
+                                     POINTER(c_size_t)]),
+    "ingle_amount_format": (c_int32, [POINTER(ingle_amount), POINTER(ingle_format)] + _BUFFER),
+    "ingle_amount_unit": (c_void_p, [POINTER(ingle_amount), POINTER(ingle_format)]),
+    "ingle_amount_decimal": (c_int32, [POINTER(ingle_amount), c_void_p] + _BUFFER),
+    # survey.h
+    "ingle_quantity_count": _COUNT,
+    "ingle_quantity_at": _AT,
+    "ingle_quantity_id": _TEXT,
+    "ingle_quantity_group": _TEXT,
+    "ingle_quantity_name": _TEXT,
+    "ingle_quantity_label": _TEXT,
+    "ingle_quantity_how": _TEXT,
+    "ingle_quantity_dimension": _NUMBER_OF,
+    "ingle_quantity_repeats": (c_int, [c_void_p]),
+    "ingle_quantity_range": (None, [c_void_p, POINTER(ingle_amount), POINTER(ingle_amount)]),
+    "ingle_quantity_choice_count": _COUNT_OF,
+    "ingle_quantity_choice_at": _TEXT_AT_OF,
+    "ingle_quantity_choice_label": _TEXT_AT_OF,
+    "ingle_quantity_assumed": _GET_AMOUNT,
+    "ingle_name_nearest": (c_char_p, [c_char_p, POINTER(c_char_p), c_size_t]),
+    "ingle_survey_new": _NEW,
+    "ingle_survey_free": _FREE,
+    "ingle_survey_clear": _FREE,
+    "ingle_survey_open_group": (c_int32, [c_void_p, c_char_p]),
+    "ingle_survey_add_item": (c_int32, [c_void_p, c_char_p, c_char_p, POINTER(c_size_t)]),
+    "ingle_survey_item_count": (c_size_t, [c_void_p, c_char_p]),
+    "ingle_survey_item_label": (c_char_p, [c_void_p, c_char_p, c_size_t]),
+    "ingle_survey_record": (c_int32, [c_void_p, c_char_p, c_char_p, c_char_p]),
+    "ingle_survey_set": (c_int32, [c_void_p, c_void_p, c_size_t, c_int64, c_int64]),
+    "ingle_survey_unset": (c_int32, [c_void_p, c_void_p, c_size_t]),
+    "ingle_survey_get": (c_int, [c_void_p, c_void_p, c_size_t, POINTER(ingle_amount),
+                                 POINTER(c_int64)]),
+    "ingle_survey_error_text": _TEXT,
+    "ingle_survey_error_position": _COUNT_OF,
+    # standards.h
+    "ingle_standard_count": _COUNT,
+    "ingle_standard_at": _AT,
+    "ingle_standard_id": _TEXT,
+    "ingle_standard_title": _TEXT,
+    "ingle_standard_edition": _NUMBER_OF,
+    "ingle_standard_place": _TEXT,
+    "ingle_standard_note": _TEXT,
+    "ingle_standard_unit": _POINTER_OF,
+    "ingle_basis_name": _NAME_OF_NUMBER,
+    "ingle_relation_name": _NAME_OF_NUMBER,
+    "ingle_standard_rule_count": _COUNT_OF,
+    "ingle_standard_rule_at": _AT_OF,
+    "ingle_rule_id": _TEXT,
+    "ingle_rule_label": _TEXT,
+    "ingle_rule_section": _TEXT,
+    "ingle_rule_basis": _NUMBER_OF,
+    "ingle_rule_relation": _NUMBER_OF,
+    "ingle_rule_quantity_count": _COUNT_OF,
+    "ingle_rule_quantity_at": _AT_OF,
+    "ingle_rule_input": _POINTER_OF,
+    "ingle_rule_since": _NUMBER_OF,
+    "ingle_rule_until": _NUMBER_OF,
+    "ingle_rule_formula": _TEXT,
+    "ingle_rule_formula_text": _TEXT,
+    "ingle_rule_number_count": _COUNT_OF,
+    "ingle_rule_number_name": _TEXT_AT_OF,
+    "ingle_rule_number_at": (c_int32, [c_void_p, c_size_t, POINTER(ingle_amount)]),
+    "ingle_rule_reading": _TEXT,
+    "ingle_rule_condition_text": (c_int32, [c_void_p] + _BUFFER),
+    "ingle_standard_liner_count": _COUNT_OF,
+    "ingle_standard_liner_at": (c_int32, [c_void_p, c_size_t, POINTER(c_char_p),
+                                          POINTER(ingle_amount), POINTER(c_char_p)]),
+    "ingle_amendments_new": _NEW,
+    "ingle_amendments_free": _FREE,
+    "ingle_amendments_clear": _FREE,
+    "ingle_amendments_set_text": (c_int32, [c_void_p, c_void_p, c_char_p, c_char_p, c_char_p,
+                                            c_size_t, c_void_p, c_char_p]),
+    "ingle_amendments_error_text": _TEXT,
+    "ingle_amendments_error_position": _COUNT_OF,
+    # check.h
+    "ingle_verdict_count": _COUNT,
+    "ingle_verdict_name": _NAME_OF_NUMBER,
+    "ingle_verdict_text": _NAME_OF_NUMBER,
+    "ingle_report_new": _NEW,
+    "ingle_report_free": _FREE,
+    "ingle_check": (c_int32, [c_void_p, POINTER(c_void_p), c_size_t, POINTER(ingle_check_options),
+                              c_void_p]),
+    "ingle_report_error_text": _TEXT,
+    "ingle_report_error_subject": _TEXT,
+    "ingle_report_verdict": _NUMBER_OF,
+    "ingle_report_finding_count": _COUNT_OF,
+    "ingle_report_finding_at": _AT_OF,
+    "ingle_report_notice_count": _COUNT_OF,
+    "ingle_report_notice_at": _TEXT_AT_OF,
+    "ingle_report_missing_count": _COUNT_OF,
+    "ingle_report_missing_at": _AT_OF,
+    "ingle_missing_quantity": _POINTER_OF,
+    "ingle_missing_rule_count": _COUNT_OF,
+    "ingle_missing_rule_at": _TEXT_AT_OF,
+    "ingle_missing_subject_text": (c_int32, [c_void_p] + _BUFFER),
+    "ingle_finding_standard": _POINTER_OF,
+    "ingle_finding_rule": _POINTER_OF,
+    "ingle_finding_verdict": _NUMBER_OF,
+    "ingle_finding_quantity": _POINTER_OF,
+    "ingle_finding_item": _COUNT_OF,
+    "ingle_finding_amendment": _TEXT,
+    "ingle_finding_reading": _TEXT,
+    "ingle_finding_measured": _GET_AMOUNT,
+    "ingle_finding_required": _GET_AMOUNT,
+    "ingle_finding_margin": _GET_AMOUNT,
+    "ingle_finding_missing_count": _COUNT_OF,
+    "ingle_finding_missing_at": _AT_OF,
+    "ingle_finding_text": _PART,
+    "ingle_finding_step_count": _COUNT_OF,
+    "ingle_finding_step_at": _AT_OF,
+    "ingle_step_label": _TEXT,
+    "ingle_step_result": _GET_AMOUNT,
+    "ingle_step_text": _PART,
+    "ingle_finding_remedy_count": _COUNT_OF,
+    "ingle_finding_remedy_at": _AT_OF,
+    "ingle_remedy_quantity": _POINTER_OF,
+    "ingle_remedy_amount": (None, [c_void_p, POINTER(ingle_amount)]),
+    "ingle_remedy_text": _PART,
+}
+
+JSON_FUNCTIONS: Dict[str, Prototype] = {
+    "ingle_json_new": (c_int32, [POINTER(c_void_p)]),
+    "ingle_json_free": _FREE,
+    "ingle_json_check": (c_int32, [c_void_p, c_char_p, c_size_t, POINTER(ingle_json_options)]),
+    "ingle_json_list": (c_int32, [c_void_p, c_char_p, c_void_p]),
+    "ingle_json_schema": (c_int32, [c_void_p, c_char_p]),
+    "ingle_json_text": (c_char_p, [c_void_p, POINTER(c_size_t)]),
+}
+
+
+def declare(library: ctypes.CDLL, functions: Dict[str, Prototype]) -> None:
+    """Give a loaded library's functions their types; AttributeError names one that is not there."""
+    for name, (result, arguments) in functions.items():
+        function = getattr(library, name)
+        function.restype = result
+        function.argtypes = arguments

@@ -1,0 +1,246 @@
+# SPDX-License-Identifier: MIT
+"""The standards the library holds, their rules as printed, and local amendments."""
+
+from __future__ import annotations
+
+import ctypes
+from dataclasses import dataclass, field
+from typing import Any, Dict, Iterable, List, NamedTuple, Optional, Tuple, Union
+
+from . import prototypes
+from .errors import Catalogue, decoded, encoded, error_of, nearest, require, written
+from .loading import Owned, library
+from .measure import Amount, Unit, UnitLike, unit_at, unit_pointer
+from .survey import Quantity, quantity_at
+
+
+@dataclass(frozen=True, eq=False)
+class Rule:
+    """One row of a standard. Editions that print the same row share it."""
+
+    #: The same for the same matter in every standard: ``hearth-front``.
+    id: str
+    #: What it is about, in words.
+    label: str
+    #: The section of the publication.
+    section: str
+    #: How its numbers are known: ``read``, ``cited`` and so on.
+    basis: str
+    #: How what is measured has to stand to what is required: ``at-least``.
+    relation: str
+    #: The quantities that it judges.
+    quantities: Tuple[Quantity, ...] = field(repr=False)
+    #: The quantity that the requirement is computed from; None where it is fixed.
+    input: Optional[Quantity] = field(repr=False)
+    #: The first edition that has this row; 0 if all known ones do.
+    since: int = field(repr=False)
+    #: The last edition that has this row; 0 if the newest known one does.
+    until: int = field(repr=False)
+    #: The name of the formula that computes what is required.
+    formula: str = field(repr=False)
+    #: What that formula does, in a sentence.
+    formula_text: str = field(repr=False)
+    #: Its numbers as printed, by the name under which an amendment sets them.
+    numbers: Dict[str, Amount] = field(repr=False)
+    #: How the text is read where it can be read in more than one way; None where it is plain.
+    reading: Optional[str] = field(repr=False)
+    #: When it applies.
+    condition: str = field(repr=False)
+    pointer: int = field(repr=False)
+
+
+class Liner(NamedTuple):
+    """One row of a standard's tables of flue liners."""
+
+    #: The choice of the quantity ``flue.liner``.
+    liner: str
+    #: Its net area as printed.
+    area: Amount
+    #: The number of the table.
+    table: str
+
+
+@dataclass(frozen=True, eq=False)
+class Standard:
+    """One edition of one publication. There is one object for each."""
+
+    #: Unique and stable: ``irc-2021``.
+    id: str
+    #: The title of the publication.
+    title: str
+    #: The year of the edition; 0 where there is no publication.
+    edition: int
+    #: Where it is used.
+    place: str
+    #: What a reader has to know of how its text was seen.
+    note: str = field(repr=False)
+    #: The unit of length that its numbers are printed in.
+    unit: Unit = field(repr=False)
+    #: Its rules, in the order of the publication.
+    rules: Tuple[Rule, ...] = field(repr=False)
+    #: The flue liners that it prints a net area for.
+    liners: Tuple[Liner, ...] = field(repr=False)
+    pointer: int = field(repr=False)
+
+
+StandardLike = Union[str, Standard]
+
+
+# ---- reading them from the library ------------------------------------------------------------
+
+
+def _read_number(pointer: int, index: int) -> Amount:
+    amount = prototypes.ingle_amount()
+    require(library.ingle_rule_number_at(pointer, index, ctypes.byref(amount)))
+    return Amount.of_struct(amount)
+
+
+def _read_numbers(pointer: int) -> Dict[str, Amount]:
+    return {library.ingle_rule_number_name(pointer, i).decode(): _read_number(pointer, i)
+            for i in range(library.ingle_rule_number_count(pointer))}
+
+
+def _read_rule(pointer: int) -> Rule:
+    judged = tuple(quantity_at(library.ingle_rule_quantity_at(pointer, i))
+                   for i in range(library.ingle_rule_quantity_count(pointer)))
+    source = library.ingle_rule_input(pointer)
+    return Rule(id=library.ingle_rule_id(pointer).decode(),
+                label=library.ingle_rule_label(pointer).decode(),
+                section=library.ingle_rule_section(pointer).decode(),
+                basis=library.ingle_basis_name(library.ingle_rule_basis(pointer)).decode(),
+                relation=library.ingle_relation_name(library.ingle_rule_relation(pointer)).decode(),
+                quantities=judged, input=None if source is None else quantity_at(source),
+                since=library.ingle_rule_since(pointer), until=library.ingle_rule_until(pointer),
+                formula=library.ingle_rule_formula(pointer).decode(),
+                formula_text=library.ingle_rule_formula_text(pointer).decode(),
+                numbers=_read_numbers(pointer),
+                reading=decoded(library.ingle_rule_reading(pointer)),
+                condition=written(library.ingle_rule_condition_text, pointer), pointer=pointer)
+
+
+_RULES: Dict[int, Rule] = {}
+
+
+def rule_at(pointer: int) -> Rule:
+    """The rule that the library gave."""
+    rule = _RULES.get(pointer)
+    if rule is None:
+        rule = _RULES.setdefault(pointer, _read_rule(pointer))
+    return rule
+
+
+def _read_liner(pointer: int, index: int) -> Liner:
+    liner, area, table = ctypes.c_char_p(), prototypes.ingle_amount(), ctypes.c_char_p()
+    require(library.ingle_standard_liner_at(pointer, index, ctypes.byref(liner),
+                                            ctypes.byref(area), ctypes.byref(table)))
+    return Liner(decoded(liner.value) or "", Amount.of_struct(area), decoded(table.value) or "")
+
+
+def _read_standard(pointer: int) -> Standard:
+    rows = tuple(rule_at(library.ingle_standard_rule_at(pointer, i))
+                 for i in range(library.ingle_standard_rule_count(pointer)))
+    liners = tuple(_read_liner(pointer, i)
+                   for i in range(library.ingle_standard_liner_count(pointer)))
+    return Standard(id=library.ingle_standard_id(pointer).decode(),
+                    title=library.ingle_standard_title(pointer).decode(),
+                    edition=library.ingle_standard_edition(pointer),
+                    place=library.ingle_standard_place(pointer).decode(),
+                    note=library.ingle_standard_note(pointer).decode(),
+                    unit=unit_at(library.ingle_standard_unit(pointer)), rules=rows, liners=liners,
+                    pointer=pointer)
+
+
+_STANDARDS = {pointer: _read_standard(pointer) for pointer in
+              map(library.ingle_standard_at, range(library.ingle_standard_count()))}
+
+#: Every standard, by its id.
+standards: Catalogue[Standard] = Catalogue({each.id: each for each in _STANDARDS.values()})
+
+
+def _rules_by_id() -> Dict[str, Tuple[Rule, ...]]:
+    rows: Dict[str, List[Rule]] = {}
+    for rule in _RULES.values():
+        rows.setdefault(rule.id, []).append(rule)
+    return {id_: tuple(same) for id_, same in rows.items()}
+
+
+#: Every row of every standard, by rule id: what one id stands for in all of them.
+rules: Catalogue[Tuple[Rule, ...]] = Catalogue(_rules_by_id())
+
+
+def standard_at(pointer: int) -> Standard:
+    """The standard that the library gave."""
+    return _STANDARDS[pointer]
+
+
+def standard_of(standard: StandardLike) -> Standard:
+    """A standard by its id; IngleError if there is none."""
+    if isinstance(standard, Standard):
+        return standard
+    found = standards.get(standard)
+    if found is None:
+        near = nearest(standard, standards)
+        hint = f" Did you mean {near}?" if near else ""
+        raise error_of("unknown-standard", f"{standard}: no standard has this id.{hint}")
+    return found
+
+
+def standard_array(adopted: Iterable[StandardLike]) -> ctypes.Array[ctypes.c_void_p]:
+    """Standards as calls of the library take them; one alone need not be in a list."""
+    each = [adopted] if isinstance(adopted, (str, Standard)) else list(adopted)
+    return (ctypes.c_void_p * len(each))(*(standard_of(one).pointer for one in each))
+
+
+# ---- amendments -------------------------------------------------------------------------------
+
+
+class Amendments:
+    """A local authority's changes to the numbers of rules. One thread at a time may change it.
+
+    A report keeps what it was made from: changing the amendments later does not change it.
+    """
+
+    def __init__(self) -> None:
+        self._owned = Owned(library.ingle_amendments_new, library.ingle_amendments_free, None)
+        self._made: List[Tuple[Any, ...]] = []
+
+    def set(self, standard: StandardLike, rule: str, number: str, text: str, *, citation: str,
+            unit: Optional[UnitLike] = None) -> None:
+        """Set a number of all rows of a standard that share a rule id.
+
+        :param rule: a rule id: ``hearth-front``
+        :param number: the name of one of the rule's numbers, as ``Rule.numbers`` has it
+        :param text: the amount, with its unit unless `unit` tells it
+        :param citation: where the authority says so; it appears in the finding
+        """
+        place = f"{rule}.{number}"
+        amount = encoded(text, place)
+        change = (standard_of(standard).pointer, encoded(rule), encoded(number), amount,
+                  len(amount), unit_pointer(unit), encoded(citation, place))
+        self._prepare()
+        self._set(change, place)
+        self._made.append(change)
+
+    def clear(self) -> None:
+        """Take all of them back."""
+        self._made.clear()
+        self._prepare()
+        library.ingle_amendments_clear(self._owned.pointer)
+
+    def reading(self, reader: Any) -> Owned:
+        """The library's object, kept unchanged for a reader as long as that lives."""
+        self._owned.readers.add(reader)
+        return self._owned
+
+    def _prepare(self) -> None:
+        # Reports refer to the amendments they were made from: leave those to them.
+        if self._owned.readers:
+            self._owned = Owned(library.ingle_amendments_new, library.ingle_amendments_free, None)
+            for change in self._made:
+                self._set(change, "")
+
+    def _set(self, change: Tuple[Any, ...], place: str) -> None:
+        status = library.ingle_amendments_set_text(self._owned.pointer, *change)
+        if status < 0:
+            require(status, library.ingle_amendments_error_text(self._owned.pointer), place,
+                    library.ingle_amendments_error_position(self._owned.pointer))

@@ -1,0 +1,235 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: MIT
+"""Every number of every row of every standard: at its limit, one base unit below, one above.
+
+The rows come from the library's catalogues, so a new row is tested without a change here; a new
+formula needs its limits in limits.py, and the test fails until it has them. Each amount is written
+in every unit and manner that a document knows (written.py). INGLE_COMMAND names the command.
+
+That the numbers themselves are those of the publications is for tests/published to say.
+"""
+import json
+import os
+import re
+import subprocess
+import unittest
+
+import limits
+import written
+
+COMMAND = os.environ["INGLE_COMMAND"]
+
+
+def catalogue(name):
+    done = subprocess.run([COMMAND, "list", name], check=True, text=True, encoding="utf-8",
+                          capture_output=True)
+    return json.loads(done.stdout)
+
+
+QUANTITIES = {quantity["id"]: quantity for quantity in catalogue("quantities")}
+RULES = catalogue("rules")
+
+
+def pointer(quantity):
+    group, name = quantity.split(".")
+    item = "/0" if QUANTITIES[quantity].get("repeats") else ""
+    return "/survey/%s%s/%s" % (group, item, name)
+
+
+def conditions(rule):
+    """What has to be recorded for a rule to apply, read from the catalogue's sentence."""
+    survey = {}
+    for part in rule["when"].split(" and ") if rule["when"] else []:
+        match = re.fullmatch(r"([\w.-]+) is (not )?([\w.-]+)", part)
+        if not match:
+            raise AssertionError("%s: cannot read the condition %r" % (rule["rule"], part))
+        quantity, negated, value = match.groups()
+        if QUANTITIES[quantity]["dimension"] == "flag":
+            survey[quantity] = (value == "yes") != bool(negated)
+        elif negated:
+            survey[quantity] = next(choice["id"] for choice in QUANTITIES[quantity]["choices"]
+                                    if choice["id"] != value)
+        else:
+            survey[quantity] = value
+    return survey
+
+
+def put(survey, quantity, value):
+    group, name = quantity.split(".")
+    if QUANTITIES[quantity].get("repeats"):
+        survey.setdefault(group, [{}])[0][name] = value
+    else:
+        survey.setdefault(group, {})[name] = value
+
+
+def put_plain(survey, quantity, value):
+    """Records a choice or flag as it is, an amount in one plain way."""
+    if isinstance(value, (str, bool)):
+        put(survey, quantity, value)
+    else:
+        put(survey, quantity, written.plain(value, QUANTITIES[quantity]["dimension"]))
+
+
+def documents(rule, probe, amendments):
+    """(what is tried, document text, expected verdict) for a probe, each amount in every way."""
+    dimension = QUANTITIES[probe.varied]["dimension"]
+    for off, expected in zip((-1, 0, 1), probe.expected):
+        if probe.amount + off < 0:
+            continue
+        for _, value, unit in written.WAYS[dimension](probe.amount + off):
+            survey = {}
+            for quantity, known in {**conditions(rule), **probe.fixed}.items():
+                put_plain(survey, quantity, known)
+            put(survey, probe.varied, value)
+            document = {"standards": [rule["standard"]], "survey": survey}
+            if unit:
+                document["unit"] = unit
+            if amendments:
+                document["amendments"] = amendments
+            text = written.finish(json.dumps(document))
+            yield "%s = %s" % (probe.varied, value), text, expected
+
+
+class Trial:
+    """Documents that wait to be judged together, with what each must give."""
+
+    def __init__(self):
+        self.waiting = []
+        self.failures = []
+        self.count = 0
+
+    def add(self, rule, judged, told, text, expected):
+        self.waiting.append((rule, judged, told, text, expected))
+        if len(self.waiting) >= 2000:
+            self.run()
+
+    def run(self):
+        lines = "".join(text + "\n" for _, _, _, text, _ in self.waiting)
+        done = subprocess.run([COMMAND, "check", "--lines", "--no-working"], input=lines,
+                              text=True, encoding="utf-8", capture_output=True, check=False)
+        reports = done.stdout.splitlines()
+        if done.returncode != 0 or len(reports) != len(self.waiting):
+            raise AssertionError("status %d, %d reports for %d documents: %s" % (
+                done.returncode, len(reports), len(self.waiting), done.stderr))
+        for (rule, judged, told, text, expected), report in zip(self.waiting, reports):
+            got = self.judged(rule, judged, json.loads(report))
+            if got != [expected] and not (expected is limits.NOT_APPLICABLE and not got):
+                self.failures.append("%s %s: expected %s with %s, got %s\n    %s" % (
+                    rule["standard"], rule["rule"], expected, told, got, text))
+        self.count += len(self.waiting)
+        self.waiting = []
+
+    @staticmethod
+    def judged(rule, judged, report):
+        if "error" in report:
+            return report["error"]
+        return [finding["verdict"] for finding in report["findings"]
+                if (finding["rule"], finding["subject"]) == (rule["rule"], pointer(judged))]
+
+
+def probes_of(rule, numbers):
+    """(judged quantity, probe) for every limit of a row."""
+    formula = limits.FORMULAS.get(rule["formula"])
+    if formula is None:
+        raise AssertionError("limits.py does not know the formula %r" % rule["formula"])
+    source = rule.get("from")
+    for judged in rule["judges"]:
+        row = limits.Row(rule["relation"], judged, source,
+                         source and QUANTITIES[source]["dimension"], numbers)
+        for probe in formula(row):
+            yield judged, probe
+
+
+def numbers_of(rule):
+    return {name: written.read_number(number["text"])
+            for name, number in rule["numbers"].items()}
+
+
+def amended(rule, name, value):
+    """Another number in the place of one of a rule's, and how an amendment writes it."""
+    text = rule["numbers"][name]["text"]
+    if text.endswith(("in", "°")):
+        unit = written.INCH if text.endswith("in") else written.DEGREE
+        changed = value + unit // 64
+        return changed, "%d/%d %s" % (changed, unit, "in" if text.endswith("in") else "deg")
+    if text.endswith("ft2"):
+        changed = value + written.SQUARE_FOOT
+        return changed, "%d/%d ft2" % (changed, written.SQUARE_FOOT)
+    changed = value * 9 // 8
+    return changed, "%d/%d" % (changed, written.RATIO_ONE)
+
+
+class Boundaries(unittest.TestCase):
+    maxDiff = None
+
+    def assert_done(self, trial):
+        trial.run()
+        if trial.failures:
+            self.fail("%d of %d failed, the first:\n%s" % (
+                len(trial.failures), trial.count, "\n".join(trial.failures[:5])))
+
+    def assert_can_fail(self, probe):
+        """Neighbouring amounts must not all give the same: a probe of that kind proves nothing."""
+        self.assertGreater(len(set(probe.expected)), 1, probe)
+
+    def test_every_unit_is_written_in(self):
+        units = catalogue("units")
+        for dimension in written.WAYS:
+            with self.subTest(dimension):
+                known = {unit["id"] for unit in units if unit["dimension"] == dimension}
+                self.assertEqual(written.units_of(dimension), known - written.INEXACT_UNITS)
+
+    def test_every_number_of_every_row(self):
+        trial = Trial()
+        for rule in RULES:
+            covered = set()
+            for judged, probe in probes_of(rule, numbers_of(rule)):
+                self.assert_can_fail(probe)
+                covered.update(probe.numbers)
+                for told, text, expected in documents(rule, probe, None):
+                    trial.add(rule, judged, told, text, expected)
+            self.assertEqual(covered, set(rule["numbers"]), "%s %s: a number has no probe" % (
+                rule["standard"], rule["rule"]))
+        self.assert_done(trial)
+        self.assertGreater(trial.count, 100 * len(RULES))
+
+    def test_every_standard_has_rows(self):
+        for standard in catalogue("standards"):
+            with self.subTest(standard["id"]):
+                self.assertTrue([rule for rule in RULES if rule["standard"] == standard["id"]])
+
+    def test_amended_numbers(self):
+        """One row of each formula, with every one of its numbers amended."""
+        trial = Trial()
+        rows = {}
+        for rule in RULES:
+            rows.setdefault(rule["formula"], rule)
+        for rule in rows.values():
+            changed = {name: amended(rule, name, value)
+                       for name, value in numbers_of(rule).items()}
+            amendments = [{"standard": rule["standard"], "rule": rule["rule"],
+                           "set": {name: text for name, (_, text) in changed.items()},
+                           "citation": "Quarry Row by-law 3"}]
+            numbers = {name: value for name, (value, _) in changed.items()}
+            self.assertEqual(set(numbers.values()) & set(numbers_of(rule).values()), set())
+            for judged, probe in probes_of(rule, numbers):
+                self.assert_can_fail(probe)
+                for told, text, expected in documents(rule, probe, amendments):
+                    trial.add(rule, judged, told, text, expected)
+        self.assert_done(trial)
+
+    def test_a_wrong_limit_is_found(self):
+        """With every expectation turned round, every document fails."""
+        rule = next(rule for rule in RULES if rule["formula"] == "fixed")
+        trial = Trial()
+        for judged, probe in probes_of(rule, numbers_of(rule)):
+            for told, text, expected in documents(rule, probe, None):
+                other = limits.FAILS if expected == limits.MEETS else limits.MEETS
+                trial.add(rule, judged, told, text, other)
+        trial.run()
+        self.assertGreater(trial.count, 0)
+        self.assertEqual(len(trial.failures), trial.count)
+
+
+if __name__ == "__main__":
+    unittest.main()
