@@ -104,44 +104,14 @@ static void write_if_any(struct json_writer *writer, const char *name, const cha
     }
 }
 
-/* Writes /survey/flue/width, or the group itself where it repeats and has no such item. */
-static void write_pointer(struct json_writer *writer, const struct json_report *report,
-                          const ingle_quantity *quantity, size_t item)
+static ingle_status lacking_text(const void *finding, int32_t part, const ingle_format *format,
+                                 char *buffer, size_t capacity, size_t *length)
 {
-    const char *group = ingle_quantity_group(quantity);
-    const char *name = ingle_quantity_name(quantity);
-    char pointer[160];
-    if (!ingle_quantity_repeats(quantity)) {
-        snprintf(pointer, sizeof pointer, "/survey/%s/%s", group, name);
-    } else if (item < ingle_survey_item_count(report->document->survey, group)) {
-        snprintf(pointer, sizeof pointer, "/survey/%s/%zu/%s", group, item, name);
-    } else {
-        snprintf(pointer, sizeof pointer, "/survey/%s", group);
-    }
-    json_text(writer, NULL, pointer);
+    (void)format;
+    return ingle_finding_missing_text(finding, (size_t)part, buffer, capacity, length);
 }
 
-/* Whether a group that repeats and has no item is already among the first that are missing. */
-static bool is_repeated(const struct json_report *report, const ingle_finding *finding,
-                        size_t index)
-{
-    const ingle_quantity *quantity = ingle_finding_missing_at(finding, index);
-    const char *group = ingle_quantity_group(quantity);
-    if (!ingle_quantity_repeats(quantity) ||
-        ingle_survey_item_count(report->document->survey, group) > 0) {
-        return false;
-    }
-    for (size_t i = 0; i < index; i++) {
-        if (strcmp(ingle_quantity_group(ingle_finding_missing_at(finding, i)), group) == 0) {
-            return true;
-        }
-    }
-    return false;
-}
-
-/* A finding's own item is meant where what it lacks belongs to a group that repeats. */
-static void write_missing(struct json_writer *writer, const struct json_report *report,
-                          const ingle_finding *finding)
+static void write_missing(struct json_writer *writer, const ingle_finding *finding)
 {
     size_t count = ingle_finding_missing_count(finding);
     if (count == 0) {
@@ -149,10 +119,7 @@ static void write_missing(struct json_writer *writer, const struct json_report *
     }
     json_open_array(writer, "missing");
     for (size_t i = 0; i < count; i++) {
-        if (!is_repeated(report, finding, i)) {
-            write_pointer(writer, report, ingle_finding_missing_at(finding, i),
-                          ingle_finding_item(finding));
-        }
+        write_text(writer, NULL, lacking_text, finding, (int32_t)i, NULL);
     }
     json_close_array(writer);
 }
@@ -161,12 +128,16 @@ static void write_step(struct json_writer *writer, const ingle_step *step,
                        const ingle_format *format)
 {
     ingle_amount amount;
+    size_t length;
     json_open_object(writer, NULL);
     json_text(writer, "step", ingle_step_label(step));
     write_text(writer, "expression", step_text, step, INGLE_STEP_EXPRESSION, format);
     write_text(writer, "substituted", step_text, step, INGLE_STEP_SUBSTITUTED, format);
     if (ingle_step_result(step, &amount) && amount.dimension <= INGLE_COUNT) {
         json_amount(writer, "result", &amount, format);
+    }
+    if (ingle_step_text(step, INGLE_STEP_REMARK, NULL, NULL, 0, &length) >= 0 && length > 0) {
+        write_text(writer, "remark", step_text, step, INGLE_STEP_REMARK, format);
     }
     json_close_object(writer);
 }
@@ -235,7 +206,7 @@ static void write_finding(struct json_writer *writer, const struct json_report *
     write_if_any(writer, "amendment", ingle_finding_amendment(finding));
     write_text(writer, "citation", finding_text, finding, INGLE_FINDING_CITATION, &format);
     write_text(writer, "sentence", finding_text, finding, INGLE_FINDING_SENTENCE, &format);
-    write_missing(writer, report, finding);
+    write_missing(writer, finding);
     write_working(writer, finding, &format);
     write_remedies(writer, finding, &format);
     write_caution(writer, finding, &format);
@@ -268,7 +239,7 @@ static void write_unmeasured(struct json_writer *writer, const ingle_report *rep
             json_text(writer, NULL, ingle_missing_rule_at(missing, j));
         }
         json_close_array(writer);
-        json_text(writer, "how", ingle_quantity_how(ingle_missing_quantity(missing)));
+        json_text(writer, "how", ingle_missing_how(missing));
         json_close_object(writer);
     }
     json_close_array(writer);

@@ -84,6 +84,7 @@ static void write_working(struct json_writer *out)
     schema_type(out, "expression", "string", NULL);
     schema_type(out, "substituted", "string", NULL);
     schema_reference(out, "result", "amount", "");
+    schema_type(out, "remark", "string", "More to say of it, such as the table it is from.");
     schema_close_object(out, required, COUNT(required));
     schema_close_array(out);
 }

@@ -284,7 +284,7 @@ static ingle_status check_item(struct check *check, const struct ingle_rule *rul
     enum quantity_id unknown = QUANTITY_NONE;
     switch (rule_applies(check, rule, item, &unknown)) {
     case DOES_NOT_APPLY:
-        return add_not_applicable(check, rule, judged, item == ITEM_NONE ? 0 : item);
+        return add_not_applicable(check, rule, judged, item);
     case APPLIES_UNKNOWN:
         return add_unmeasured(check, rule, judged, item, unknown);
     case APPLIES:

@@ -163,7 +163,7 @@ def judged(document, standards=None, unit=None, working=True, not_applicable=Fal
         "verdict": report.verdict,
         "findings": [_finding(each, survey, shown) for each in report],
         "unmeasured": [{"quantity": each.subject, "for": list(each.rules),
-                        "how": each.quantity.how} for each in report.missing],
+                        "how": each.how} for each in report.missing],
         "notices": list(report.notices),
         "ingle": ingle.__version__,
     }
@@ -200,7 +200,7 @@ def _finding(finding, survey, unit):
             found[name] = getattr(finding, name)
     found["citation"] = finding.citation
     found["sentence"] = finding.sentence(shown)
-    parts = {"missing": _pointers(finding, survey),
+    parts = {"missing": list(finding.missing_subjects),
              "working": [_step(each, shown) for each in finding.steps],
              "remedy": [{"change": each.subject, "to": _value(each.amount, each.quantity, shown),
                          "text": each.sentence(shown)} for each in finding.remedies],
@@ -209,23 +209,11 @@ def _finding(finding, survey, unit):
     return found
 
 
-def _pointers(finding, survey):
-    """What a finding lacks; of a group that repeats and has no item, the group itself, once."""
-    found = []
-    for quantity in finding.missing:
-        pointer = f"/survey/{quantity.group}"
-        if not quantity.repeats:
-            pointer += f"/{quantity.name}"
-        elif survey.items(quantity.group):
-            pointer += f"/{finding.item}/{quantity.name}"
-        if pointer not in found:
-            found.append(pointer)
-    return found
-
-
 def _step(step, unit):
     found = {"step": step.label, "expression": step.expression,
              "substituted": step.substituted(unit)}
     if step.result is not None and step.result.dimension not in ("choice", "flag"):
         found["result"] = _shown(step.result, unit)
+    if step.remark:
+        found["remark"] = step.remark
     return found

@@ -23,6 +23,7 @@ INGLE_FINDING_CAUTION = 5
 INGLE_STEP_EXPRESSION = 1
 INGLE_STEP_SUBSTITUTED = 2
 INGLE_STEP_SENTENCE = 3
+INGLE_STEP_REMARK = 4
 INGLE_REMEDY_SUBJECT = 1
 INGLE_REMEDY_SENTENCE = 2
 
@@ -191,6 +192,8 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_missing_quantity": _POINTER_OF,
     "ingle_missing_rule_count": _COUNT_OF,
     "ingle_missing_rule_at": _TEXT_AT_OF,
+    "ingle_finding_missing_text": (c_int32, [c_void_p, c_size_t] + _BUFFER),
+    "ingle_missing_how": (c_char_p, [c_void_p]),
     "ingle_missing_subject_text": (c_int32, [c_void_p] + _BUFFER),
     "ingle_finding_standard": _POINTER_OF,
     "ingle_finding_rule": _POINTER_OF,

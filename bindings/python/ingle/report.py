@@ -95,6 +95,11 @@ class Step(_Part):
         return self._written(library.ingle_step_text, prototypes.INGLE_STEP_SENTENCE, unit,
                              denominator)
 
+    @property
+    def remark(self) -> str:
+        """More to say of it, such as the table it is from; empty if there is nothing."""
+        return self._written(library.ingle_step_text, prototypes.INGLE_STEP_REMARK)
+
     def __repr__(self) -> str:
         return f"<step: {self.sentence()}>"
 
@@ -153,6 +158,11 @@ class Missing:
     def subject(self) -> str:
         """The JSON pointer of what is missing."""
         return written(library.ingle_missing_subject_text, self._pointer)
+
+    @property
+    def how(self) -> str:
+        """How it is measured; where a whole group was not looked at, how that is recorded."""
+        return library.ingle_missing_how(self._pointer).decode()
 
     @property
     def rules(self) -> Tuple[str, ...]:
@@ -232,6 +242,12 @@ class Finding:
     def missing(self) -> Tuple[Quantity, ...]:
         """The quantities it lacks."""
         return tuple(quantity_at(library.ingle_finding_missing_at(self._pointer, i))
+                     for i in range(library.ingle_finding_missing_count(self._pointer)))
+
+    @property
+    def missing_subjects(self) -> Tuple[str, ...]:
+        """The JSON pointers of what it lacks."""
+        return tuple(written(library.ingle_finding_missing_text, self._pointer, i)
                      for i in range(library.ingle_finding_missing_count(self._pointer)))
 
     @property
