@@ -63,9 +63,79 @@ static void write_judged(struct json_writer *out, const ingle_rule *rule)
         json_text(out, NULL, ingle_quantity_id(ingle_rule_quantity_at(rule, i)));
     }
     json_close_array(out);
-    if (ingle_rule_input(rule) != NULL) {
-        json_text(out, "from", ingle_quantity_id(ingle_rule_input(rule)));
+    if (ingle_rule_input_count(rule) > 0) {
+        json_open_array(out, "from");
+        for (size_t i = 0; i < ingle_rule_input_count(rule); i++) {
+            json_text(out, NULL, ingle_quantity_id(ingle_rule_input_at(rule, i)));
+        }
+        json_close_array(out);
     }
+}
+
+/* A number as an amount; a state is written by the name of the choice, or yes or no. */
+static void write_number(struct json_writer *out, const char *name, const ingle_amount *amount,
+                         const ingle_quantity *quantity, const ingle_format *format)
+{
+    if (amount->dimension != INGLE_CHOICE && amount->dimension != INGLE_FLAG) {
+        json_amount(out, name, amount, format);
+        return;
+    }
+    json_open_object(out, name);
+    json_text(out, "text",
+              amount->dimension == INGLE_FLAG
+                  ? (amount->value != 0 ? "yes" : "no")
+                  : ingle_quantity_choice_at(quantity, (size_t)amount->value));
+    json_close_object(out);
+}
+
+static void write_keys(struct json_writer *out, const char *name, const ingle_rule *rule,
+                       ingle_status (*key_at)(const ingle_rule *, size_t, ingle_amount *),
+                       const ingle_quantity *quantity, const ingle_format *format)
+{
+    ingle_amount key;
+    json_open_array(out, name);
+    for (size_t i = 0; key_at(rule, i, &key) == INGLE_OK; i++) {
+        write_number(out, NULL, &key, quantity, format);
+    }
+    json_close_array(out);
+}
+
+static void write_table_row(struct json_writer *out, const ingle_rule *rule, size_t row,
+                            const ingle_format *format)
+{
+    json_open_array(out, NULL);
+    for (size_t i = 0; i < ingle_rule_table_column_count(rule); i++) {
+        ingle_amount cell;
+        if (ingle_rule_table_cell_at(rule, row, i, &cell) == INGLE_OK) {
+            json_amount(out, NULL, &cell, format);
+        } else {
+            json_text(out, NULL, NULL);
+        }
+    }
+    json_close_array(out);
+}
+
+static void write_table(struct json_writer *out, const ingle_rule *rule,
+                        const ingle_format *format)
+{
+    if (ingle_rule_table(rule) == NULL) {
+        return;
+    }
+    json_open_object(out, "table");
+    json_text(out, "name", ingle_rule_table(rule));
+    json_text(out, "row_reading", ingle_rule_table_row_reading(rule));
+    write_keys(out, "rows", rule, ingle_rule_table_row_at, ingle_rule_input_at(rule, 0), format);
+    if (ingle_rule_table_column_reading(rule) != NULL) {
+        json_text(out, "column_reading", ingle_rule_table_column_reading(rule));
+        write_keys(out, "columns", rule, ingle_rule_table_column_at, ingle_rule_input_at(rule, 1),
+                   format);
+    }
+    json_open_array(out, "cells");
+    for (size_t row = 0; row < ingle_rule_table_row_count(rule); row++) {
+        write_table_row(out, rule, row, format);
+    }
+    json_close_array(out);
+    json_close_object(out);
 }
 
 static void write_numbers(struct json_writer *out, const ingle_rule *rule,
@@ -75,7 +145,8 @@ static void write_numbers(struct json_writer *out, const ingle_rule *rule,
     for (size_t i = 0; i < ingle_rule_number_count(rule); i++) {
         ingle_amount amount;
         if (ingle_rule_number_at(rule, i, &amount) == INGLE_OK) {
-            json_amount(out, ingle_rule_number_name(rule, i), &amount, format);
+            write_number(out, ingle_rule_number_name(rule, i), &amount,
+                         ingle_rule_quantity_at(rule, 0), format);
         }
     }
     json_close_object(out);
@@ -102,6 +173,13 @@ static void write_editions(struct json_writer *out, const ingle_rule *rule)
     }
 }
 
+static void write_text_if_any(struct json_writer *out, const char *name, const char *text)
+{
+    if (text != NULL) {
+        json_text(out, name, text);
+    }
+}
+
 static void write_rule(struct json_writer *out, const ingle_standard *standard,
                        const ingle_rule *rule)
 {
@@ -118,7 +196,15 @@ static void write_rule(struct json_writer *out, const ingle_standard *standard,
     json_text(out, "formula", ingle_rule_formula(rule));
     json_text(out, "formula_text", ingle_rule_formula_text(rule));
     write_numbers(out, rule, &format);
+    write_table(out, rule, &format);
     write_condition(out, rule);
+    write_text_if_any(out, "listing",
+                      ingle_rule_listing(rule) == NULL
+                          ? NULL
+                          : ingle_quantity_id(ingle_rule_listing(rule)));
+    write_text_if_any(out, "caution", ingle_rule_caution(rule));
+    write_text_if_any(out, "refer", ingle_rule_refer(rule));
+    write_text_if_any(out, "inspection", ingle_rule_inspection(rule));
     if (ingle_rule_reading(rule) != NULL) {
         json_text(out, "reading", ingle_rule_reading(rule));
     }
@@ -141,7 +227,12 @@ static bool rule_uses(const ingle_rule *rule, const ingle_quantity *quantity)
             return true;
         }
     }
-    return ingle_rule_input(rule) == quantity;
+    for (size_t i = 0; i < ingle_rule_input_count(rule); i++) {
+        if (ingle_rule_input_at(rule, i) == quantity) {
+            return true;
+        }
+    }
+    return ingle_rule_listing(rule) == quantity;
 }
 
 static bool standard_uses(const ingle_standard *standard, const ingle_quantity *quantity)

@@ -95,6 +95,9 @@ static void write_rule(struct json_writer *writer, const ingle_finding *finding)
     json_text(writer, "rule", ingle_rule_id(rule));
     json_text(writer, "section", ingle_rule_section(rule));
     json_text(writer, "basis", ingle_basis_name(ingle_rule_basis(rule)));
+    if (ingle_finding_by_listing(finding)) {
+        json_boolean(writer, "by_listing", true);
+    }
 }
 
 static void write_if_any(struct json_writer *writer, const char *name, const char *text)
@@ -210,6 +213,10 @@ static void write_finding(struct json_writer *writer, const struct json_report *
     write_working(writer, finding, &format);
     write_remedies(writer, finding, &format);
     write_caution(writer, finding, &format);
+    if (ingle_finding_verdict(finding) >= INGLE_TOO_CLOSE) {
+        write_if_any(writer, "refer", ingle_rule_refer(ingle_finding_rule(finding)));
+        write_if_any(writer, "inspection", ingle_rule_inspection(ingle_finding_rule(finding)));
+    }
     json_close_object(writer);
 }
 

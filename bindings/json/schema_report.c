@@ -118,6 +118,8 @@ static void write_finding(struct json_writer *out)
     schema_type(out, "rule", "string", NULL);
     schema_type(out, "section", "string", NULL);
     write_names(out, "basis", basis_at);
+    schema_type(out, "by_listing", "boolean",
+                "What is required is the listing's, to which the rule gave way.");
     schema_reference(out, "subject", "pointer", "");
     schema_type(out, "label", "string", NULL);
     write_verdict(out, "Whether the rule is met.");
@@ -133,6 +135,8 @@ static void write_finding(struct json_writer *out)
     write_working(out);
     write_remedy(out);
     schema_type(out, "caution", "string", NULL);
+    schema_type(out, "refer", "string", "Who should look next.");
+    schema_type(out, "inspection", "string", "Which inspection is called for, and why.");
     schema_close_object(out, required, COUNT(required));
 }
 

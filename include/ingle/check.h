@@ -72,6 +72,13 @@ typedef struct ingle_check_options {
     int32_t with_not_applicable;
     /** 1 seeks remedies on the millimetre, 0 on the sixteenth of an inch. */
     int32_t metric_remedies;
+    /**
+     * For each of the readings, in the order of ingle_reading_at(), the number of the option to
+     * follow; NULL follows the first of each.
+     */
+    const int32_t *readings;
+    /** How many numbers there are; readings past them follow their first option. */
+    size_t reading_count;
 } ingle_check_options;
 
 /**
@@ -190,6 +197,9 @@ INGLE_API const char *ingle_finding_amendment(const ingle_finding *finding);
 
 /** How the text was read where it can be read in more than one way; NULL where it is plain. */
 INGLE_API const char *ingle_finding_reading(const ingle_finding *finding);
+
+/** 1 if what is required is the appliance's own listing's, to which the rule gave way; else 0. */
+INGLE_API int ingle_finding_by_listing(const ingle_finding *finding);
 
 /** Gets what was measured. @returns 1, or 0 if it was not, and then nothing is written. */
 INGLE_API int ingle_finding_measured(const ingle_finding *finding, ingle_amount *amount);

@@ -83,7 +83,11 @@ enum {
     /** The measured amount is the required one or more. */
     INGLE_AT_LEAST = 1,
     /** The measured amount is the required one or less. */
-    INGLE_AT_MOST = 2
+    INGLE_AT_MOST = 2,
+    /** What is seen is what is required: a choice or a flag. */
+    INGLE_IS = 3,
+    /** What is seen is anything but what the rule names: a choice or a flag. */
+    INGLE_IS_NOT = 4
 };
 
 /** The name of a relation as documents write it: `at-least`; NULL for a number that is none. */
@@ -119,8 +123,11 @@ INGLE_API size_t ingle_rule_quantity_count(const ingle_rule *rule);
 /** One of the quantities a rule judges, from 0; NULL past the end. */
 INGLE_API const ingle_quantity *ingle_rule_quantity_at(const ingle_rule *rule, size_t index);
 
-/** The quantity that the requirement is computed from; NULL where it is fixed. */
-INGLE_API const ingle_quantity *ingle_rule_input(const ingle_rule *rule);
+/** How many quantities the requirement is computed from; 0 where it is fixed. */
+INGLE_API size_t ingle_rule_input_count(const ingle_rule *rule);
+
+/** One of the quantities that the requirement is computed from, from 0; NULL past the end. */
+INGLE_API const ingle_quantity *ingle_rule_input_at(const ingle_rule *rule, size_t index);
 
 /** The first edition (year) that has this row; 0 if all known ones do. */
 INGLE_API int32_t ingle_rule_since(const ingle_rule *rule);
@@ -165,6 +172,101 @@ INGLE_API const char *ingle_rule_reading(const ingle_rule *rule);
  */
 INGLE_API ingle_status ingle_rule_condition_text(const ingle_rule *rule, char *buffer,
                                                  size_t capacity, size_t *length);
+
+/** What is dangerous while the rule is not met. */
+INGLE_API const char *ingle_rule_caution(const ingle_rule *rule);
+
+/** Who should look next while the rule is not met; NULL for nobody in particular. */
+INGLE_API const char *ingle_rule_refer(const ingle_rule *rule);
+
+/** Which inspection is called for while the rule is not met, and why; NULL for none. */
+INGLE_API const char *ingle_rule_inspection(const ingle_rule *rule);
+
+/** The quantity of the appliance's own listing that a rule gives way to; NULL if there is none. */
+INGLE_API const ingle_quantity *ingle_rule_listing(const ingle_rule *rule);
+
+/* ---- readings ------------------------------------------------------------------------------- */
+
+/** Something that a publication leaves open, so that it can be read in more than one way. */
+typedef struct ingle_reading ingle_reading;
+
+/** How many readings there are. */
+INGLE_API size_t ingle_reading_count(void);
+
+/** One of all readings, from 0; NULL past the end. */
+INGLE_API const ingle_reading *ingle_reading_at(size_t index);
+
+/** A reading's id, unique and stable: `hearth-steps`. */
+INGLE_API const char *ingle_reading_id(const ingle_reading *reading);
+
+/** What is open, in words. */
+INGLE_API const char *ingle_reading_label(const ingle_reading *reading);
+
+/** How many ways there are to read it. */
+INGLE_API size_t ingle_reading_option_count(const ingle_reading *reading);
+
+/** The id of one of the ways, from 0, the first being followed by default; NULL past the end. */
+INGLE_API const char *ingle_reading_option_at(const ingle_reading *reading, size_t index);
+
+/** One of the ways in words, from 0; NULL past the end. */
+INGLE_API const char *ingle_reading_option_label(const ingle_reading *reading, size_t index);
+
+/**
+ * Which way of reading a rule belongs to.
+ *
+ * @param rule a rule
+ * @param[out] option receives the number of the option; may be NULL; untouched if there is none
+ * @returns the reading, or NULL where the rule holds however the publication is read.
+ */
+INGLE_API const ingle_reading *ingle_rule_follows(const ingle_rule *rule, size_t *option);
+
+/* ---- tables --------------------------------------------------------------------------------- */
+
+/** The number of the printed table that a rule looks its requirement up in; NULL without one. */
+INGLE_API const char *ingle_rule_table(const ingle_rule *rule);
+
+/**
+ * How a row of the table is found for the rule's first input: `up-to` (keys are upper limits,
+ * included), `below` (not included), `from` (lower limits, included), `exact`, or `interpolate`
+ * (on a straight line between two rows). NULL without a table.
+ */
+INGLE_API const char *ingle_rule_table_row_reading(const ingle_rule *rule);
+
+/** The same for columns; NULL where the table has one column without key. */
+INGLE_API const char *ingle_rule_table_column_reading(const ingle_rule *rule);
+
+/** How many rows the table has; 0 without a table. */
+INGLE_API size_t ingle_rule_table_row_count(const ingle_rule *rule);
+
+/** How many columns the table has; 0 without a table. */
+INGLE_API size_t ingle_rule_table_column_count(const ingle_rule *rule);
+
+/**
+ * The key of a row, from 0.
+ *
+ * @param rule a rule
+ * @param row from 0
+ * @param[out] key receives it
+ * @returns INGLE_OK, or INGLE_ERROR_ARGUMENT past the end or for NULL.
+ */
+INGLE_API ingle_status ingle_rule_table_row_at(const ingle_rule *rule, size_t row,
+                                               ingle_amount *key);
+
+/** The key of a column, as ingle_rule_table_row_at(); also INGLE_ERROR_ARGUMENT if it has none. */
+INGLE_API ingle_status ingle_rule_table_column_at(const ingle_rule *rule, size_t column,
+                                                  ingle_amount *key);
+
+/**
+ * A cell of the table.
+ *
+ * @param rule a rule
+ * @param row from 0
+ * @param column from 0
+ * @param[out] cell receives it
+ * @returns INGLE_OK, or INGLE_ERROR_ARGUMENT past the end, for NULL, or where no value is printed.
+ */
+INGLE_API ingle_status ingle_rule_table_cell_at(const ingle_rule *rule, size_t row, size_t column,
+                                                ingle_amount *cell);
 
 /* ---- flue liners ---------------------------------------------------------------------------- */
 

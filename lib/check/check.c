@@ -40,13 +40,21 @@ static ingle_status refuse(struct ingle_report *report, ingle_status status,
     return status;
 }
 
+/* The item that a quantity is asked for: that of its group, where the group repeats. */
+static size_t item_for(enum quantity_id quantity, size_t item)
+{
+    return groups[quantities[quantity].group].repeats ? item : 0;
+}
+
 static ingle_status refuse_outcome(struct check *check, const struct calculation *calculation,
                                    enum outcome outcome)
 {
-    if (outcome == OUTCOME_CONTRADICTION) {
-        return refuse(check->report, INGLE_ERROR_CONTRADICTION, calculation->contradiction, 0);
-    }
-    return refuse(check->report, INGLE_ERROR_OVERFLOW, calculation->judged, calculation->item);
+    enum quantity_id quantity = calculation->at_fault != QUANTITY_NONE ? calculation->at_fault
+                                                                       : calculation->judged;
+    return refuse(check->report,
+                  outcome == OUTCOME_CONTRADICTION ? INGLE_ERROR_CONTRADICTION
+                                                   : INGLE_ERROR_OVERFLOW,
+                  quantity, item_for(quantity, calculation->item));
 }
 
 /* ---- findings ------------------------------------------------------------------------------- */
@@ -94,11 +102,29 @@ static ingle_status add_unmeasured(struct check *check, const struct ingle_rule 
 
 /* ---- conditions ----------------------------------------------------------------------------- */
 
+_Static_assert((int)RELATION_AT_LEAST == INGLE_AT_LEAST && (int)RELATION_AT_MOST == INGLE_AT_MOST &&
+                   (int)RELATION_IS == INGLE_IS && (int)RELATION_IS_NOT == INGLE_IS_NOT,
+               "a rule's relation is handed to its formula as it is");
+
 enum applies { APPLIES, DOES_NOT_APPLY, APPLIES_UNKNOWN };
 
-static size_t item_for(enum quantity_id quantity, size_t item)
+static bool holds(const struct condition *condition, int64_t value)
 {
-    return groups[quantities[quantity].group].repeats ? item : 0;
+    switch (condition->test) {
+    case IS:
+        return value == condition->value;
+    case IS_NOT:
+        return value != condition->value;
+    case AT_LEAST:
+        return value >= condition->value;
+    case MORE_THAN:
+        return value > condition->value;
+    case AT_MOST:
+        return value <= condition->value;
+    case LESS_THAN:
+        return value < condition->value;
+    }
+    return false;
 }
 
 /* Conditions on a repeating group are left out where there is no item to ask. */
@@ -116,7 +142,7 @@ static enum applies rule_applies(const struct check *check, const struct ingle_r
         if (!survey_value(check->survey, condition->quantity, asked, &value)) {
             applies = APPLIES_UNKNOWN;
             *unknown = condition->quantity;
-        } else if ((value == condition->value) != (condition->test == IS)) {
+        } else if (!holds(condition, value)) {
             return DOES_NOT_APPLY;
         }
     }
@@ -147,7 +173,7 @@ static void add_margin_step(struct calculation *calculation, const struct ingle_
         quantities[finding->judged].id, calculation_judged_amount(calculation, finding->measured));
     struct operand required =
         operand_amount("required", calculation_judged_amount(calculation, finding->required));
-    bool at_least = calculation->at_least;
+    bool at_least = calculation->relation == RELATION_AT_LEAST;
     RECORD_STEP(calculation, .label = "margin", .expression = "{0} − {1}",
                 .operands = {at_least ? measured : required, at_least ? required : measured},
                 .result = calculation_judged_amount(calculation, finding->margin),
@@ -196,14 +222,27 @@ static ingle_status enter(struct check *check, struct calculation *calculation,
     if (calculation->reading_text != NULL) {
         finding->reading = calculation->reading_text;
     }
-    if (required == OUTCOME_MISSING || (measured == OUTCOME_MISSING && finding->has_required)) {
-        finding->verdict = INGLE_UNMEASURED;
+    finding->by_listing = calculation->formula == &formula_by_listing;
+    if (required == OUTCOME_OUTSIDE) {
+        finding->outside = true;
+        return INGLE_OK;
+    }
+    if (required == OUTCOME_MISSING || required == OUTCOME_LISTING ||
+        (measured == OUTCOME_MISSING && finding->has_required)) {
+        finding->verdict = required == OUTCOME_LISTING ? INGLE_BY_LISTING : INGLE_UNMEASURED;
         finding->missing_count = calculation->missing_count;
         memcpy(finding->missing, calculation->missing, sizeof finding->missing);
         return INGLE_OK;
     }
     if (measured == OUTCOME_MISSING) {
         return INGLE_OK; /* there is no limit that it would have to be held against */
+    }
+    bool observed = calculation->relation == RELATION_IS || calculation->relation == RELATION_IS_NOT;
+    if (observed && finding->has_required) {
+        int64_t margin = 0;
+        evaluation_margin(calculation, &evaluation, &margin);
+        finding->verdict = margin < 0 ? INGLE_FAILS : INGLE_MEETS;
+        return INGLE_OK;
     }
     if (finding->has_required) {
         finding->has_margin = evaluation_margin(calculation, &evaluation, &finding->margin);
@@ -224,6 +263,20 @@ static ingle_status enter(struct check *check, struct calculation *calculation,
     return INGLE_OK;
 }
 
+/* The appliance's own listing comes before any rule on the same matter. */
+static void give_way_to_listing(const struct check *check, const struct ingle_rule *rule,
+                                struct calculation *calculation)
+{
+    int64_t value;
+    enum quantity_id listing = matters[rule->matter].listing;
+    if (listing != 0 && survey_value(check->survey, listing,
+                                     item_for(listing, calculation->item), &value)) {
+        calculation->formula = &formula_by_listing;
+        calculation->inputs[0] = listing;
+        calculation->inputs[1] = QUANTITY_NONE;
+    }
+}
+
 static struct calculation calculation_for(const struct check *check, const struct ingle_rule *rule,
                                           enum quantity_id judged, size_t item,
                                           const int64_t *numbers)
@@ -236,12 +289,16 @@ static struct calculation calculation_for(const struct check *check, const struc
         .numbers = numbers,
         .formula = rule->formula,
         .judged = judged,
-        .input = rule->input == 0 ? QUANTITY_NONE : rule->input,
-        .at_least = rule->relation == INGLE_AT_LEAST,
+        .relation = (enum relation)rule->relation,
+        .table = rule->table,
         .masked = QUANTITY_NONE,
-        .contradiction = QUANTITY_NONE,
+        .at_fault = QUANTITY_NONE,
         .steps = check->options.without_working ? NULL : &check->report->steps,
     };
+    for (size_t i = 0; i < INPUTS; i++) {
+        calculation.inputs[i] = rule->inputs[i] == 0 ? QUANTITY_NONE : rule->inputs[i];
+    }
+    give_way_to_listing(check, rule, &calculation);
     return calculation;
 }
 
@@ -270,7 +327,8 @@ static ingle_status judge(struct check *check, const struct ingle_rule *rule,
         }
         finding->step_count = check->report->steps.count - finding->first_step;
         readings = calculation.reading_count;
-        if (finding->verdict == INGLE_NOT_APPLICABLE && !check->options.with_not_applicable) {
+        if (finding->verdict == INGLE_NOT_APPLICABLE && !finding->outside &&
+            !check->options.with_not_applicable) {
             check->report->steps.count = finding->first_step;
             check->report->finding_count--;
         }
@@ -360,13 +418,26 @@ static void settle_exceptions(struct check *check)
 
 /* ---- the whole ------------------------------------------------------------------------------ */
 
+/* Whether a row belongs to the way in which the publication is to be read. */
+static bool is_followed(const struct check *check, const struct ingle_rule *rule)
+{
+    size_t reading = rule->follows.reading;
+    if (reading == READING_NONE) {
+        return true;
+    }
+    int32_t chosen = reading <= check->options.reading_count && check->options.readings != NULL
+                         ? check->options.readings[reading - 1]
+                         : 0;
+    return chosen == (int32_t)rule->follows.option;
+}
+
 static ingle_status check_standard(struct check *check, const ingle_standard *standard)
 {
     check->standard = standard;
     check->first_finding = check->report->finding_count;
     for (size_t i = 0; i < standard->rule_count; i++) {
         const struct ingle_rule *rule = &standard->rules[i];
-        if (!rule_in_edition(rule, standard->edition)) {
+        if (!rule_in_edition(rule, standard->edition) || !is_followed(check, rule)) {
             continue;
         }
         for (size_t q = 0; q < matter_judged_count(rule->matter); q++) {

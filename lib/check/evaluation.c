@@ -6,10 +6,11 @@
 void evaluate(struct calculation *calculation, struct evaluation *evaluation)
 {
     calculation_restart(calculation);
-    calculation->rounding = calculation->at_least ? ROUND_UP : ROUND_DOWN;
+    bool at_most = calculation->relation == RELATION_AT_MOST;
+    calculation->rounding = at_most ? ROUND_DOWN : ROUND_UP;
     evaluation->required_outcome =
         calculation->formula->required(calculation, &evaluation->required);
-    calculation->rounding = calculation->at_least ? ROUND_DOWN : ROUND_UP;
+    calculation->rounding = at_most ? ROUND_UP : ROUND_DOWN;
     evaluation->measured_outcome =
         calculation_quantity(calculation, calculation->judged, &evaluation->measured);
 }
@@ -17,24 +18,42 @@ void evaluate(struct calculation *calculation, struct evaluation *evaluation)
 bool evaluation_margin(const struct calculation *calculation, const struct evaluation *evaluation,
                        int64_t *margin)
 {
-    return calculation->at_least
-               ? wide_subtract(evaluation->measured, evaluation->required, margin)
-               : wide_subtract(evaluation->required, evaluation->measured, margin);
+    bool same = evaluation->measured == evaluation->required;
+    switch (calculation->relation) {
+    case RELATION_AT_LEAST:
+        return wide_subtract(evaluation->measured, evaluation->required, margin);
+    case RELATION_AT_MOST:
+        return wide_subtract(evaluation->required, evaluation->measured, margin);
+    case RELATION_IS:
+        *margin = same ? 0 : -1;
+        return true;
+    case RELATION_IS_NOT:
+        *margin = same ? -1 : 0;
+        return true;
+    }
+    return false;
 }
 
 /* ---- what the margin depends on ------------------------------------------------------------- */
+
+static enum quantity_id driving_quantity(const struct calculation *calculation,
+                                         enum quantity_id quantity)
+{
+    return quantity < THE_INPUT ? quantity : calculation->inputs[quantity - THE_INPUT];
+}
 
 static void find_dependences(const struct calculation *calculation,
                              struct dependences *dependences)
 {
     const struct formula *formula = calculation->formula;
-    int8_t sense = calculation->at_least ? 1 : -1;
+    int8_t sense = calculation->relation == RELATION_AT_MOST ? -1 : 1;
     dependences->count = 0;
     dependences_add(dependences, calculation, calculation->judged, sense);
     for (size_t i = 0; i < formula->driver_count; i++) {
-        enum quantity_id quantity = formula->drivers[i].quantity == THE_INPUT
-                                        ? calculation->input
-                                        : formula->drivers[i].quantity;
+        enum quantity_id quantity = driving_quantity(calculation, formula->drivers[i].quantity);
+        if (quantity == QUANTITY_NONE) {
+            continue;
+        }
         dependences_add(dependences, calculation, quantity,
                         (int8_t)(-sense * formula->drivers[i].direction));
     }
@@ -83,6 +102,19 @@ static bool make_axis(const struct calculation *calculation, struct dependence d
     return wide_add(value, record->tolerance, &axis->high);
 }
 
+bool evaluation_spread(const struct calculation *calculation, enum quantity_id quantity)
+{
+    struct dependences dependences = {.count = 0};
+    struct axis axis;
+    dependences_add(&dependences, calculation, quantity, 1);
+    for (size_t i = 0; i < dependences.count; i++) {
+        if (make_axis(calculation, dependences.list[i], &axis)) {
+            return true;
+        }
+    }
+    return false;
+}
+
 static void make_box(const struct calculation *calculation, struct box *box)
 {
     struct dependences dependences;
@@ -111,7 +143,8 @@ static void consider(struct calculation *calculation, struct bounds *bounds)
     struct evaluation evaluation;
     int64_t margin = MARGIN_UNLIMITED;
     evaluate(calculation, &evaluation);
-    if (evaluation.required_outcome != OUTCOME_UNLIMITED) {
+    if (evaluation.required_outcome != OUTCOME_UNLIMITED &&
+        evaluation.required_outcome != OUTCOME_OUTSIDE) {
         if (evaluation.required_outcome != OUTCOME_DONE) {
             bounds->outcome = evaluation.required_outcome;
             return;

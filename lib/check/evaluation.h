@@ -43,6 +43,9 @@ struct bounds evaluation_bounds(const struct calculation *calculation);
 /* The same where the margin by the values as measured is known already. */
 struct bounds evaluation_bounds_around(const struct calculation *calculation, int64_t margin);
 
+/* Whether a quantity, or one it follows from, was recorded with a tolerance. */
+bool evaluation_spread(const struct calculation *calculation, enum quantity_id quantity);
+
 /* Which way the margin goes when a quantity grows: +1, -1, or 0 for either way or not at all. */
 int margin_direction(const struct calculation *calculation, enum quantity_id quantity);
 

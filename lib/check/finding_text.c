@@ -68,6 +68,9 @@ static void add_label(struct text *text, const struct ingle_finding *finding)
 
 static void add_citation(struct text *text, const struct ingle_finding *finding)
 {
+    if (finding->by_listing) {
+        text_add(text, "The appliance's own listing, in place of ");
+    }
     text_add(text, finding->standard->title);
     if (finding->standard->edition != 0) {
         text_add(text, " ");
@@ -97,6 +100,30 @@ static void add_missing(struct text *text, const struct ingle_finding *finding)
 static ingle_amount amount_of(const struct ingle_finding *finding, int64_t value)
 {
     return quantity_amount(finding->judged, value);
+}
+
+static void add_state(struct text *text, const struct ingle_finding *finding, int64_t value)
+{
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    if (quantity->dimension == INGLE_FLAG) {
+        text_add(text, value != 0 ? "yes" : "no");
+    } else {
+        text_add(text, quantity->choices[value].label);
+    }
+}
+
+/* What is seen has no margin: it is so, or it is not. */
+static void add_observation(struct words *words, const struct ingle_finding *finding)
+{
+    add_state(&words->text, finding, finding->measured);
+    text_add(&words->text, " observed; ");
+    add_state(&words->text, finding, finding->required);
+    text_add(&words->text, finding->rule->relation == INGLE_IS ? " is required" : " is not allowed");
+}
+
+static bool is_observation(const struct ingle_finding *finding)
+{
+    return finding->rule->relation == INGLE_IS || finding->rule->relation == INGLE_IS_NOT;
 }
 
 static void add_limit(struct words *words, const struct ingle_finding *finding)
@@ -162,14 +189,21 @@ static void add_sentence(struct words *words, const struct ingle_finding *findin
         text_add(&words->text, finding->rule->role == ORDINARY
                                    ? "does not apply, since the exception is met"
                                    : "not needed, since the ordinary rule is met");
+    } else if (finding->outside) {
+        text_add(&words->text, "the publication prints no value for this, and none is made up");
+    } else if (finding->verdict == INGLE_BY_LISTING) {
+        text_add(&words->text, "the appliance's own label or manual decides; look up ");
+        text_add(&words->text, quantities[finding->missing[0]].label);
     } else if (finding->verdict == INGLE_NOT_APPLICABLE) {
         text_add(&words->text, "the rule does not apply");
     } else if (finding->verdict == INGLE_UNMEASURED) {
         add_missing(&words->text, finding);
-        if (finding->has_required) {
+        if (finding->has_required && !is_observation(finding)) {
             text_add(&words->text, "; ");
             add_limit(words, finding);
         }
+    } else if (is_observation(finding)) {
+        add_observation(words, finding);
     } else {
         add_judgement(words, finding);
     }
@@ -185,7 +219,7 @@ static void add_caution(struct text *text, const struct ingle_finding *finding)
                                                             : "");
         text_add(text, matters[finding->rule->matter].caution);
     }
-    if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE) {
+    if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE && !finding->by_listing) {
         text_add(text, warn ? " " : "");
         text_add(text, basis);
     }

@@ -130,9 +130,11 @@ static ingle_status try_amount(struct ingle_report *report, size_t finding,
     if (step == 0 || calculation_quantity(&trial, quantity, &from) != OUTCOME_DONE) {
         return INGLE_OK;
     }
-    /* What only follows from a quantity that has its remedy needs none of its own. */
-    if (follows && quantity == calculation->judged &&
-        report->findings[finding].remedy_count > 0) {
+    /* What only follows from a quantity that has its remedy needs none of its own, and what
+       follows from measures with tolerances is never known as well as a value on trial would be. */
+    if (follows && ((quantity == calculation->judged &&
+                     report->findings[finding].remedy_count > 0) ||
+                    evaluation_spread(calculation, quantity))) {
         return INGLE_OK;
     }
     calculation_try(&trial, quantity, from);

@@ -230,6 +230,11 @@ const char *ingle_finding_reading(const ingle_finding *finding)
     return finding->reading;
 }
 
+int ingle_finding_by_listing(const ingle_finding *finding)
+{
+    return finding->by_listing;
+}
+
 static int give(const ingle_finding *finding, bool has, int64_t value, ingle_amount *amount)
 {
     if (has && amount != NULL) {

@@ -36,6 +36,8 @@ struct ingle_finding {
     bool has_measured;
     bool has_required;
     bool has_margin;
+    bool by_listing; /* what is required is the listing's */
+    bool outside;    /* the publication prints no value for this */
     bool replaced; /* it does not apply because an exception, or the ordinary rule, is met */
 };
 

@@ -10,7 +10,7 @@ void calculation_restart(struct calculation *calculation)
 {
     calculation->area_scale = INGLE_SCALE_USUAL;
     calculation->missing_count = 0;
-    calculation->contradiction = QUANTITY_NONE;
+    calculation->at_fault = QUANTITY_NONE;
     calculation->reading_count = 1;
     calculation->reading_text = NULL;
 }

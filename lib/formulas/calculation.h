@@ -18,8 +18,10 @@ enum outcome {
     OUTCOME_DONE,
     OUTCOME_MISSING,      /* something was not recorded; `missing` says what */
     OUTCOME_UNLIMITED,    /* the rule sets no limit here */
-    OUTCOME_OVERFLOW,     /* the amounts are too large to be exact */
-    OUTCOME_CONTRADICTION /* two things recorded cannot both be so; `contradiction` says which */
+    OUTCOME_OUTSIDE,      /* the publication prints no value for this */
+    OUTCOME_LISTING,      /* the appliance's listing decides, and it is not recorded */
+    OUTCOME_OVERFLOW,     /* the amounts are too large to be exact; `at_fault` may say which */
+    OUTCOME_CONTRADICTION /* two things recorded cannot both be so; `at_fault` says which */
 };
 
 /* A row of a standard's liner tables. */
@@ -32,7 +34,10 @@ struct liner {
     bool long_inside; /* its inside reaches the aspect ratio that its nominal size does not */
 };
 
-enum { TRIALS = 8, MISSING = 4 };
+enum { TRIALS = 8, MISSING = 4, INPUTS = 3 };
+
+/* How measured has to stand to required; the numbers are those of ingle_relation. */
+enum relation { RELATION_AT_LEAST = 1, RELATION_AT_MOST, RELATION_IS, RELATION_IS_NOT };
 
 struct trial {
     enum quantity_id quantity;
@@ -48,8 +53,9 @@ struct calculation {
     const int64_t *numbers; /* of the rule, as amended */
     const struct formula *formula;
     enum quantity_id judged;
-    enum quantity_id input; /* what the requirement is computed from; QUANTITY_NONE if nothing */
-    bool at_least;   /* measured has to be the required amount or more; else or less */
+    enum quantity_id inputs[INPUTS]; /* what the requirement is computed from; QUANTITY_NONE ends */
+    enum relation relation;
+    const struct ingle_table *table; /* for formulas that look something up */
     uint8_t reading; /* which reading to follow, from 0 */
     struct step_list *steps; /* NULL to record none */
     struct trial trials[TRIALS];
@@ -63,7 +69,7 @@ struct calculation {
     /* What came out beside the result. */
     enum quantity_id missing[MISSING];
     uint8_t missing_count;
-    enum quantity_id contradiction;
+    enum quantity_id at_fault; /* what contradicts, or is too large; QUANTITY_NONE if nothing */
     uint8_t reading_count;
     const char *reading_text; /* the reading followed, where there are several; else NULL */
 };

@@ -56,6 +56,7 @@ static enum outcome derive_from_two(struct calculation *calculation,
     bool fits = derivation->kind == PRODUCT ? wide_multiply(first, second, value)
                                             : wide_subtract(first, second, value);
     if (!fits) {
+        calculation->at_fault = derivation->first;
         return OUTCOME_OVERFLOW;
     }
     if (calculation->steps != NULL) {
@@ -72,6 +73,30 @@ enum outcome derive(struct calculation *calculation, enum quantity_id quantity, 
     const struct derivation *derivation = derivation_of(quantity);
     return derivation == NULL ? calculation_miss(calculation, quantity)
                               : derive_from_two(calculation, derivation, value);
+}
+
+bool derive_inverse(const struct calculation *calculation, enum quantity_id derived,
+                    enum quantity_id quantity, int64_t value, int64_t *at)
+{
+    const struct derivation *derivation = derivation_of(derived);
+    int64_t other;
+    if (quantity == derived) {
+        *at = value;
+        return true;
+    }
+    if (derivation == NULL ||
+        (quantity != derivation->first && quantity != derivation->second) ||
+        !calculation_recorded(
+            calculation,
+            quantity == derivation->first ? derivation->second : derivation->first, &other)) {
+        return false;
+    }
+    if (derivation->kind == PRODUCT) {
+        *at = other == 0 ? 0 : value / other;
+        return other != 0;
+    }
+    return quantity == derivation->first ? wide_add(value, other, at)
+                                         : wide_subtract(other, value, at);
 }
 
 static void add_one(struct dependences *dependences, enum quantity_id quantity, int8_t direction)

@@ -11,6 +11,13 @@
 /* Computes a quantity from those it follows from, or notes what is missing. */
 enum outcome derive(struct calculation *calculation, enum quantity_id quantity, int64_t *value);
 
+/*
+ * The largest value of `quantity` at which `derived`, all else as the calculation has it, is not more
+ * than `value`; false where it does not follow from it.
+ */
+bool derive_inverse(const struct calculation *calculation, enum quantity_id derived,
+                    enum quantity_id quantity, int64_t value, int64_t *at);
+
 /* A recorded quantity that a result depends on, and which way: +1, -1, or 0 for either. */
 struct dependence {
     enum quantity_id quantity;

@@ -93,17 +93,17 @@ bool flue_contradicts(struct calculation *calculation)
         return false;
     }
     if (round && sided) {
-        calculation->contradiction = QUANTITY_FLUE_DIAMETER;
+        calculation->at_fault = QUANTITY_FLUE_DIAMETER;
     } else if (calculation_recorded(calculation, QUANTITY_FLUE_SHAPE, &shape)) {
         bool says_round = shape == CHOICE_FLUE_SHAPE_ROUND;
         if ((round && !says_round) || (sided && says_round) ||
             (liner != NULL && shape != shape_of_liner(liner))) {
-            calculation->contradiction = QUANTITY_FLUE_SHAPE;
+            calculation->at_fault = QUANTITY_FLUE_SHAPE;
         }
     } else if (liner != NULL && ((round && liner->depth != 0) || (sided && liner->depth == 0))) {
-        calculation->contradiction = QUANTITY_FLUE_LINER;
+        calculation->at_fault = QUANTITY_FLUE_LINER;
     }
-    return calculation->contradiction != QUANTITY_NONE;
+    return calculation->at_fault != QUANTITY_NONE;
 }
 
 /* ---- net area ------------------------------------------------------------------------------- */
@@ -121,6 +121,7 @@ static enum outcome area_by_diameter(struct calculation *calculation, int64_t *a
     int64_t diameter = 0;
     calculation_recorded(calculation, QUANTITY_FLUE_DIAMETER, &diameter);
     if (!circle_area(diameter, calculation->rounding, area)) {
+        calculation->at_fault = QUANTITY_FLUE_DIAMETER;
         return OUTCOME_OVERFLOW;
     }
     struct operand operand = operand_quantity(calculation, QUANTITY_FLUE_DIAMETER, diameter);
@@ -136,6 +137,7 @@ static enum outcome area_by_sides(struct calculation *calculation, int64_t *area
     calculation_recorded(calculation, QUANTITY_FLUE_WIDTH, &width);
     calculation_recorded(calculation, QUANTITY_FLUE_DEPTH, &depth);
     if (!wide_multiply(width, depth, area)) {
+        calculation->at_fault = QUANTITY_FLUE_WIDTH;
         return OUTCOME_OVERFLOW;
     }
     RECORD_STEP(calculation, .label = area_label, .expression = "{0} × {1}",
@@ -281,7 +283,7 @@ static enum outcome flue_share_required(struct calculation *calculation, int64_t
     if (flue_contradicts(calculation)) {
         return OUTCOME_CONTRADICTION;
     }
-    enum outcome opening = calculation_quantity(calculation, calculation->input, &area);
+    enum outcome opening = calculation_quantity(calculation, calculation->inputs[0], &area);
     enum outcome shape = share_of_opening(calculation, &share);
     if (opening != OUTCOME_DONE || shape != OUTCOME_DONE) {
         return opening != OUTCOME_DONE ? opening : shape;
@@ -291,7 +293,7 @@ static enum outcome flue_share_required(struct calculation *calculation, int64_t
         return OUTCOME_OVERFLOW;
     }
     RECORD_STEP(calculation, .label = "required net area", .expression = "{0} × {1}",
-                .operands = {operand_quantity(calculation, calculation->input, area),
+                .operands = {operand_quantity(calculation, calculation->inputs[0], area),
                              operand_number(calculation, share)},
                 .result = area_amount(*required), .has_result = true);
     return OUTCOME_DONE;

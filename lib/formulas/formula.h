@@ -9,13 +9,15 @@
 
 #include "formulas/calculation.h"
 
-enum { FORMULA_NUMBERS = 6, FORMULA_DRIVERS = 3, BREAKPOINTS = 12 };
+enum { FORMULA_NUMBERS = 6, FORMULA_DRIVERS = 3, BREAKPOINTS = 40 };
 
 /* The dimension of a number that is the judged quantity's own. */
 #define AS_JUDGED ((ingle_dimension)0)
 
-/* Stands in a driver for the rule's input. */
+/* Stand in a driver for the rule's inputs. */
 #define THE_INPUT QUANTITY_NONE
+#define SECOND_INPUT ((enum quantity_id)(QUANTITY_NONE + 1))
+#define THIRD_INPUT ((enum quantity_id)(QUANTITY_NONE + 2))
 
 struct formula_number {
     const char *name; /* by which an amendment sets it; NULL ends the list */
@@ -62,6 +64,15 @@ ingle_amount formula_number_amount(const struct formula *formula, unsigned numbe
 extern const struct formula formula_fixed;
 extern const struct formula formula_share;
 extern const struct formula formula_share_or_least;
+extern const struct formula formula_within;
+extern const struct formula formula_above_step;
+/* observed.c */
+extern const struct formula formula_observed;
+/* listing.c */
+extern const struct formula formula_by_listing;
+/* table.c */
+extern const struct formula formula_table_cell;
+extern const struct formula formula_table_column;
 /* hearth.c */
 extern const struct formula formula_by_opening_area;
 extern const struct formula formula_by_firebox_raise;

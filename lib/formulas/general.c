@@ -2,6 +2,7 @@
 /*
  * Formulas of any topic: a fixed limit, and a share of another quantity.
  */
+#include "formulas/derived.h"
 #include "formulas/formula.h"
 
 static enum outcome fixed_required(struct calculation *calculation, int64_t *required)
@@ -25,7 +26,7 @@ static enum outcome share_of_input(struct calculation *calculation, const char *
                                    int64_t *share)
 {
     int64_t input = 0;
-    enum outcome outcome = calculation_quantity(calculation, calculation->input, &input);
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &input);
     if (outcome != OUTCOME_DONE) {
         return outcome;
     }
@@ -34,7 +35,7 @@ static enum outcome share_of_input(struct calculation *calculation, const char *
         return OUTCOME_OVERFLOW;
     }
     RECORD_STEP(calculation, .label = label, .expression = "{0} × {1}",
-                .operands = {operand_quantity(calculation, calculation->input, input),
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input),
                              operand_number(calculation, 0)},
                 .result = calculation_judged_amount(calculation, *share), .has_result = true);
     return OUTCOME_DONE;
@@ -77,4 +78,92 @@ const struct formula formula_share_or_least = {
     .drivers = {{THE_INPUT, 1}},
     .driver_count = 1,
     .required = share_or_least_required,
+};
+
+/* Number of `within`: how near the input has to be for the rule to ask anything. */
+enum { WITHIN_LIMIT, WITHIN_DISTANCE };
+
+static enum outcome within_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t distance = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &distance);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    bool near = distance <= calculation->numbers[WITHIN_DISTANCE];
+    *required = calculation->numbers[WITHIN_LIMIT];
+    RECORD_STEP(calculation, .label = "required",
+                .expression = near ? "{0} ≤ {1}, so {2}" : "{0} > {1}, so nothing",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], distance),
+                             operand_number(calculation, WITHIN_DISTANCE),
+                             operand_number(calculation, WITHIN_LIMIT)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = near);
+    return near ? OUTCOME_DONE : OUTCOME_UNLIMITED;
+}
+
+static size_t within_breakpoints(struct calculation *calculation, enum quantity_id quantity,
+                                 int64_t *values)
+{
+    (void)quantity;
+    values[0] = calculation->numbers[WITHIN_DISTANCE];
+    values[1] = values[0] + 1;
+    return 2;
+}
+
+const struct formula formula_within = {
+    .name = "within",
+    .text = "What is required is `limit` where the rule's input is `within` or less; beyond, this "
+            "rule asks nothing.",
+    .numbers = {{"limit", AS_JUDGED, INGLE_SCALE_USUAL}, {"within", INGLE_LENGTH, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 0}},
+    .driver_count = 1,
+    .required = within_required,
+    .breakpoints = within_breakpoints,
+};
+
+/* Numbers of `above-step`: where the step is, what holds up to it, and what holds above it. */
+enum { STEP_ABOVE, UP_TO_STEP, ABOVE_STEP };
+
+static enum outcome above_step_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t input = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &input);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    unsigned chosen = input > calculation->numbers[STEP_ABOVE] ? ABOVE_STEP : UP_TO_STEP;
+    *required = calculation->numbers[chosen];
+    RECORD_STEP(calculation, .label = "required",
+                .expression = chosen == ABOVE_STEP ? "{0} > {1}, so {2}" : "{0} ≤ {1}, so {2}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input),
+                             operand_number(calculation, STEP_ABOVE),
+                             operand_number(calculation, chosen)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+static size_t above_step_breakpoints(struct calculation *calculation, enum quantity_id quantity,
+                                     int64_t *values)
+{
+    int64_t at;
+    if (!derive_inverse(calculation, calculation->inputs[0], quantity,
+                        calculation->numbers[STEP_ABOVE], &at)) {
+        return 0;
+    }
+    values[0] = at;
+    values[1] = at + 1;
+    return 2;
+}
+
+const struct formula formula_above_step = {
+    .name = "above-step",
+    .text = "What is required is `up-to` where the rule's input is `step` or less, and `above` "
+            "where it is more.",
+    .numbers = {{"step", INGLE_LENGTH, INGLE_SCALE_USUAL},
+                {"up-to", AS_JUDGED, INGLE_SCALE_USUAL},
+                {"above", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 0}},
+    .driver_count = 1,
+    .required = above_step_required,
+    .breakpoints = above_step_breakpoints,
 };

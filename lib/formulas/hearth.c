@@ -13,7 +13,7 @@ static enum outcome step_required(struct calculation *calculation, int64_t input
     *required = calculation->numbers[chosen];
     RECORD_STEP(calculation, .label = "required",
                 .expression = chosen == FROM_STEP ? "{0} ≥ {1}, so {2}" : "{0} < {1}, so {2}",
-                .operands = {operand_quantity(calculation, calculation->input, input),
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input),
                              operand_number(calculation, STEP_AT),
                              operand_number(calculation, chosen)},
                 .result = calculation_judged_amount(calculation, *required), .has_result = true);
@@ -24,7 +24,7 @@ static enum outcome by_opening_area_required(struct calculation *calculation, in
 {
     int64_t area = 0;
     calculation->area_scale = INGLE_SCALE_LARGE;
-    enum outcome outcome = calculation_quantity(calculation, calculation->input, &area);
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &area);
     return outcome == OUTCOME_DONE ? step_required(calculation, area, required) : outcome;
 }
 
@@ -44,7 +44,7 @@ const struct formula formula_by_opening_area = {
 static enum outcome by_firebox_raise_required(struct calculation *calculation, int64_t *required)
 {
     int64_t raise;
-    if (calculation_recorded(calculation, calculation->input, &raise)) {
+    if (calculation_recorded(calculation, calculation->inputs[0], &raise)) {
         return step_required(calculation, raise, required);
     }
     *required = calculation->numbers[BELOW_STEP];

@@ -9,14 +9,14 @@ enum { SMOOTH_LIMIT, CORBELED_LIMIT };
 static enum outcome by_walls_required(struct calculation *calculation, int64_t *required)
 {
     int64_t walls = 0;
-    enum outcome outcome = calculation_quantity(calculation, calculation->input, &walls);
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &walls);
     if (outcome != OUTCOME_DONE) {
         return outcome;
     }
     unsigned chosen = walls == CHOICE_SMOKE_CHAMBER_WALLS_CORBELED ? CORBELED_LIMIT : SMOOTH_LIMIT;
     *required = calculation->numbers[chosen];
     RECORD_STEP(calculation, .label = "required", .expression = "{0}, so {1}",
-                .operands = {operand_quantity(calculation, calculation->input, walls),
+                .operands = {operand_quantity(calculation, calculation->inputs[0], walls),
                              operand_number(calculation, chosen)},
                 .result = calculation_judged_amount(calculation, *required), .has_result = true);
     return OUTCOME_DONE;

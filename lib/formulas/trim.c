@@ -27,11 +27,11 @@ static enum outcome unlimited(struct calculation *calculation, struct operand di
 static enum outcome projection_required(struct calculation *calculation, int64_t *allowed)
 {
     int64_t distance = 0;
-    enum outcome outcome = calculation_quantity(calculation, calculation->input, &distance);
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &distance);
     if (outcome != OUTCOME_DONE) {
         return outcome;
     }
-    struct operand operand = operand_quantity(calculation, calculation->input, distance);
+    struct operand operand = operand_quantity(calculation, calculation->inputs[0], distance);
     if (distance < calculation->numbers[ZONE]) {
         return no_projection(calculation, operand, allowed);
     }

@@ -20,6 +20,9 @@ struct matter {
     const char *id;
     const char *label;
     const char *caution;
+    const char *refer;      /* who should look next; NULL for nobody in particular */
+    const char *inspection; /* which inspection is called for, and why; NULL for none */
+    enum quantity_id listing; /* the listing's figure on the same matter; 0 where there is none */
     /* Both lists end with QUANTITY_APPLIANCE_KIND, which no rule judges and no remedy changes. */
     enum quantity_id judged[MATTER_JUDGED];
     enum quantity_id changes[MATTER_CHANGES];

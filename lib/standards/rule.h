@@ -8,12 +8,14 @@
 #include "formulas/formula.h"
 #include "measure/units.h"
 #include "standards/matters.h"
+#include "standards/readings.h"
 
 #include <ingle/standards.h>
 
-enum { RULE_CONDITIONS = 4 };
+enum { RULE_CONDITIONS = 5 };
 
-enum condition_test { IS = 1, IS_NOT };
+/* Amounts are asked by the values as measured, without their tolerances. */
+enum condition_test { IS = 1, IS_NOT, AT_LEAST, MORE_THAN, AT_MOST, LESS_THAN };
 
 /* Something that has to be so for a rule to apply. */
 struct condition {
@@ -34,9 +36,11 @@ struct ingle_rule {
     ingle_basis basis;
     ingle_relation relation;
     const struct formula *formula;
-    enum quantity_id input; /* what the requirement is computed from; 0 where it is fixed */
+    enum quantity_id inputs[INPUTS]; /* what the requirement is computed from; 0 ends the list */
     int64_t numbers[FORMULA_NUMBERS]; /* as printed, in the order of the formula's names */
     struct condition when[RULE_CONDITIONS];
+    const struct ingle_table *table; /* for formulas that look something up */
+    struct followed follows;   /* the row is only for this way of reading; {0} for all */
     const char *reading; /* how the text is read where it leaves that open */
     enum rule_role role;
     uint16_t since; /* first edition with this row; 0 for the first known */

@@ -139,9 +139,50 @@ const ingle_quantity *ingle_rule_quantity_at(const ingle_rule *rule, size_t inde
                : NULL;
 }
 
-const ingle_quantity *ingle_rule_input(const ingle_rule *rule)
+size_t ingle_rule_input_count(const ingle_rule *rule)
 {
-    return rule->input == 0 ? NULL : &quantities[rule->input];
+    size_t count = 0;
+    while (count < INPUTS && rule->inputs[count] != 0) {
+        count++;
+    }
+    return count;
+}
+
+const ingle_quantity *ingle_rule_input_at(const ingle_rule *rule, size_t index)
+{
+    return index < ingle_rule_input_count(rule) ? &quantities[rule->inputs[index]] : NULL;
+}
+
+const ingle_reading *ingle_rule_follows(const ingle_rule *rule, size_t *option)
+{
+    if (rule->follows.reading == READING_NONE) {
+        return NULL;
+    }
+    if (option != NULL) {
+        *option = rule->follows.option;
+    }
+    return ingle_reading_at(rule->follows.reading - 1u);
+}
+
+const char *ingle_rule_caution(const ingle_rule *rule)
+{
+    return matters[rule->matter].caution;
+}
+
+const char *ingle_rule_refer(const ingle_rule *rule)
+{
+    return matters[rule->matter].refer;
+}
+
+const char *ingle_rule_inspection(const ingle_rule *rule)
+{
+    return matters[rule->matter].inspection;
+}
+
+const ingle_quantity *ingle_rule_listing(const ingle_rule *rule)
+{
+    enum quantity_id listing = matters[rule->matter].listing;
+    return listing == 0 ? NULL : &quantities[listing];
 }
 
 int32_t ingle_rule_since(const ingle_rule *rule)
@@ -191,12 +232,22 @@ const char *ingle_rule_reading(const ingle_rule *rule)
 
 /* ---- words ---------------------------------------------------------------------------------- */
 
+static const char *const test_words[] = {
+    [IS] = " is ",           [IS_NOT] = " is not ",       [AT_LEAST] = " is at least ",
+    [MORE_THAN] = " is more than ", [AT_MOST] = " is at most ", [LESS_THAN] = " is less than ",
+};
+
 static void add_condition(struct text *text, const struct condition *condition)
 {
     const ingle_quantity *quantity = &quantities[condition->quantity];
     text_add(text, quantity->id);
-    text_add(text, condition->test == IS ? " is " : " is not ");
-    if (quantity->dimension == INGLE_FLAG) {
+    text_add(text, test_words[condition->test]);
+    if (quantity->dimension != INGLE_FLAG && quantity->dimension != INGLE_CHOICE) {
+        char amount[64];
+        ingle_amount value = quantity_amount(condition->quantity, condition->value);
+        ingle_amount_format(&value, NULL, amount, sizeof amount, NULL);
+        text_add(text, amount);
+    } else if (quantity->dimension == INGLE_FLAG) {
         text_add(text, condition->value != 0 ? "yes" : "no");
     } else {
         text_add(text, quantity->choices[condition->value].id);
@@ -232,6 +283,8 @@ const char *ingle_basis_name(ingle_basis basis)
 static const char *const relation_names[] = {
     [INGLE_AT_LEAST] = "at-least",
     [INGLE_AT_MOST] = "at-most",
+    [INGLE_IS] = "is",
+    [INGLE_IS_NOT] = "is-not",
 };
 
 const char *ingle_relation_name(ingle_relation relation)

@@ -132,7 +132,7 @@ def probes_of(rule, numbers):
     formula = limits.FORMULAS.get(rule["formula"])
     if formula is None:
         raise AssertionError("limits.py does not know the formula %r" % rule["formula"])
-    source = rule.get("from")
+    source = rule.get("from", [None])[0]
     for judged in rule["judges"]:
         row = limits.Row(rule["relation"], judged, source,
                          source and QUANTITIES[source]["dimension"], numbers)

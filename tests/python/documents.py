@@ -191,6 +191,8 @@ def _finding(finding, survey, unit):
              "section": finding.rule.section, "basis": finding.rule.basis,
              "subject": finding.subject, "label": finding.label, "verdict": finding.verdict,
              "relation": finding.relation}
+    if finding.by_listing:
+        found["by_listing"] = True
     for name in ("measured", "required", "margin"):
         amount = getattr(finding, name)
         if amount is not None:
@@ -205,6 +207,8 @@ def _finding(finding, survey, unit):
              "remedy": [{"change": each.subject, "to": _value(each.amount, each.quantity, shown),
                          "text": each.sentence(shown)} for each in finding.remedies],
              "caution": finding.caution(shown)}
+    if finding.verdict in ("too-close", "fails"):
+        parts.update(refer=finding.rule.refer, inspection=finding.rule.inspection)
     found.update({name: part for name, part in parts.items() if part})
     return found
 

@@ -206,10 +206,12 @@ class Catalogues(unittest.TestCase):
             self.assertEqual(
                 (rule.id, rule.label, rule.section, rule.basis, rule.relation, rule.formula,
                  rule.formula_text, rule.condition, rule.reading, rule.since, rule.until,
-                 [judged.id for judged in rule.quantities], rule.input and rule.input.id, numbers),
+                 [judged.id for judged in rule.quantities], [source.id for source in rule.inputs], rule.caution, rule.refer,
+                 rule.inspection, rule.listing and rule.listing.id, numbers),
                 (each["rule"], each["label"], each["section"], each["basis"], each["relation"],
                  each["formula"], each["formula_text"], each["when"], each.get("reading"),
-                 each.get("since", 0), each.get("until", 0), each["judges"], each.get("from"),
+                 each.get("since", 0), each.get("until", 0), each["judges"], each.get("from", []),
+                 each["caution"], each.get("refer"), each.get("inspection"), each.get("listing"),
                  {name: number["text"] for name, number in each["numbers"].items()}))
             self.assertIn(rule, ingle.rules[rule.id])
 

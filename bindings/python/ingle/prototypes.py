@@ -46,7 +46,8 @@ class ingle_check_options(ctypes.Structure):  # noqa: N801
 
     _fields_ = [("size", c_size_t), ("amendments", c_void_p), ("without_working", c_int32),
                 ("without_remedies", c_int32), ("with_not_applicable", c_int32),
-                ("metric_remedies", c_int32)]
+                ("metric_remedies", c_int32), ("readings", POINTER(c_int32)),
+                ("reading_count", c_size_t)]
 
 
 class ingle_json_options(ctypes.Structure):  # noqa: N801
@@ -152,7 +153,20 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_rule_relation": _NUMBER_OF,
     "ingle_rule_quantity_count": _COUNT_OF,
     "ingle_rule_quantity_at": _AT_OF,
-    "ingle_rule_input": _POINTER_OF,
+    "ingle_rule_input_count": _COUNT_OF,
+    "ingle_rule_input_at": _AT_OF,
+    "ingle_rule_caution": _TEXT,
+    "ingle_rule_refer": _TEXT,
+    "ingle_rule_inspection": _TEXT,
+    "ingle_rule_listing": _POINTER_OF,
+    "ingle_rule_table": _TEXT,
+    "ingle_rule_table_row_reading": _TEXT,
+    "ingle_rule_table_column_reading": _TEXT,
+    "ingle_rule_table_row_count": _COUNT_OF,
+    "ingle_rule_table_column_count": _COUNT_OF,
+    "ingle_rule_table_row_at": (c_int32, [c_void_p, c_size_t, POINTER(ingle_amount)]),
+    "ingle_rule_table_column_at": (c_int32, [c_void_p, c_size_t, POINTER(ingle_amount)]),
+    "ingle_rule_table_cell_at": (c_int32, [c_void_p, c_size_t, c_size_t, POINTER(ingle_amount)]),
     "ingle_rule_since": _NUMBER_OF,
     "ingle_rule_until": _NUMBER_OF,
     "ingle_rule_formula": _TEXT,
@@ -192,6 +206,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_missing_quantity": _POINTER_OF,
     "ingle_missing_rule_count": _COUNT_OF,
     "ingle_missing_rule_at": _TEXT_AT_OF,
+    "ingle_finding_by_listing": (c_int, [c_void_p]),
     "ingle_finding_missing_text": (c_int32, [c_void_p, c_size_t] + _BUFFER),
     "ingle_missing_how": (c_char_p, [c_void_p]),
     "ingle_missing_subject_text": (c_int32, [c_void_p] + _BUFFER),

@@ -239,6 +239,11 @@ class Finding:
         return _got(library.ingle_finding_margin, self._pointer)
 
     @property
+    def by_listing(self) -> bool:
+        """Whether what is required is the appliance's own listing's."""
+        return bool(library.ingle_finding_by_listing(self._pointer))
+
+    @property
     def missing(self) -> Tuple[Quantity, ...]:
         """The quantities it lacks."""
         return tuple(quantity_at(library.ingle_finding_missing_at(self._pointer, i))

@@ -14,6 +14,21 @@ from .measure import Amount, Unit, UnitLike, unit_at, unit_pointer
 from .survey import Quantity, quantity_at
 
 
+class Table(NamedTuple):
+    """A printed table that a rule looks its requirement up in."""
+
+    #: Its number as printed.
+    name: str
+    #: How a row is found for the first input: ``up-to``, ``from`` and so on.
+    row_reading: str
+    #: The same for a column and the second input; None where there is one column without key.
+    column_reading: Optional[str]
+    rows: Tuple[Amount, ...]
+    columns: Tuple[Amount, ...]
+    #: Row after row; None where no value is printed.
+    cells: Tuple[Tuple[Optional[Amount], ...], ...]
+
+
 @dataclass(frozen=True, eq=False)
 class Rule:
     """One row of a standard. Editions that print the same row share it."""
@@ -30,8 +45,8 @@ class Rule:
     relation: str
     #: The quantities that it judges.
     quantities: Tuple[Quantity, ...] = field(repr=False)
-    #: The quantity that the requirement is computed from; None where it is fixed.
-    input: Optional[Quantity] = field(repr=False)
+    #: The quantities that the requirement is computed from; none where it is fixed.
+    inputs: Tuple[Quantity, ...] = field(repr=False)
     #: The first edition that has this row; 0 if all known ones do.
     since: int = field(repr=False)
     #: The last edition that has this row; 0 if the newest known one does.
@@ -46,6 +61,16 @@ class Rule:
     reading: Optional[str] = field(repr=False)
     #: When it applies.
     condition: str = field(repr=False)
+    #: The quantity of the appliance's own listing that it gives way to; None if there is none.
+    listing: Optional[Quantity] = field(repr=False)
+    #: What is dangerous while it is not met.
+    caution: str = field(repr=False)
+    #: Who should look next while it is not met; None for nobody in particular.
+    refer: Optional[str] = field(repr=False)
+    #: Which inspection is called for while it is not met, and why; None for none.
+    inspection: Optional[str] = field(repr=False)
+    #: The table that it looks its requirement up in; None without one.
+    table: Optional[Table] = field(repr=False)
     pointer: int = field(repr=False)
 
 
@@ -100,22 +125,56 @@ def _read_numbers(pointer: int) -> Dict[str, Amount]:
             for i in range(library.ingle_rule_number_count(pointer))}
 
 
+def _read_table_amount(read, pointer: int, *place: int) -> Optional[Amount]:
+    amount = prototypes.ingle_amount()
+    if read(pointer, *place, ctypes.byref(amount)) < 0:
+        return None
+    return Amount.of_struct(amount)
+
+
+def _read_keys(read, pointer: int, count: int) -> Tuple[Amount, ...]:
+    keys = (_read_table_amount(read, pointer, i) for i in range(count))
+    return tuple(key for key in keys if key is not None)
+
+
+def _read_table(pointer: int) -> Optional[Table]:
+    name = decoded(library.ingle_rule_table(pointer))
+    if name is None:
+        return None
+    rows = library.ingle_rule_table_row_count(pointer)
+    columns = library.ingle_rule_table_column_count(pointer)
+    return Table(name, library.ingle_rule_table_row_reading(pointer).decode(),
+                 decoded(library.ingle_rule_table_column_reading(pointer)),
+                 _read_keys(library.ingle_rule_table_row_at, pointer, rows),
+                 _read_keys(library.ingle_rule_table_column_at, pointer, columns),
+                 tuple(tuple(_read_table_amount(library.ingle_rule_table_cell_at, pointer, row,
+                                                column) for column in range(columns))
+                       for row in range(rows)))
+
+
 def _read_rule(pointer: int) -> Rule:
     judged = tuple(quantity_at(library.ingle_rule_quantity_at(pointer, i))
                    for i in range(library.ingle_rule_quantity_count(pointer)))
-    source = library.ingle_rule_input(pointer)
+    inputs = tuple(quantity_at(library.ingle_rule_input_at(pointer, i))
+                   for i in range(library.ingle_rule_input_count(pointer)))
+    listing = library.ingle_rule_listing(pointer)
     return Rule(id=library.ingle_rule_id(pointer).decode(),
                 label=library.ingle_rule_label(pointer).decode(),
                 section=library.ingle_rule_section(pointer).decode(),
                 basis=library.ingle_basis_name(library.ingle_rule_basis(pointer)).decode(),
                 relation=library.ingle_relation_name(library.ingle_rule_relation(pointer)).decode(),
-                quantities=judged, input=None if source is None else quantity_at(source),
+                quantities=judged, inputs=inputs,
                 since=library.ingle_rule_since(pointer), until=library.ingle_rule_until(pointer),
                 formula=library.ingle_rule_formula(pointer).decode(),
                 formula_text=library.ingle_rule_formula_text(pointer).decode(),
                 numbers=_read_numbers(pointer),
                 reading=decoded(library.ingle_rule_reading(pointer)),
-                condition=written(library.ingle_rule_condition_text, pointer), pointer=pointer)
+                condition=written(library.ingle_rule_condition_text, pointer),
+                listing=None if listing is None else quantity_at(listing),
+                caution=library.ingle_rule_caution(pointer).decode(),
+                refer=decoded(library.ingle_rule_refer(pointer)),
+                inspection=decoded(library.ingle_rule_inspection(pointer)),
+                table=_read_table(pointer), pointer=pointer)
 
 
 _RULES: Dict[int, Rule] = {}
