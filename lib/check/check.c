@@ -201,6 +201,83 @@ static ingle_verdict verdict_of(const struct bounds *bounds, bool unlimited)
     return unlimited ? INGLE_NOT_APPLICABLE : INGLE_MEETS;
 }
 
+static void enter_missing(const struct calculation *calculation, struct ingle_finding *finding,
+                          ingle_verdict verdict)
+{
+    finding->verdict = verdict;
+    finding->missing_count = calculation->missing_count;
+    memcpy(finding->missing, calculation->missing, sizeof finding->missing);
+}
+
+/*
+ * There is no limit that what was not measured would have to be held against; but within the
+ * tolerances of the other measures there may be one.
+ */
+static ingle_status enter_without_measure(struct check *check,
+                                          const struct calculation *calculation,
+                                          struct ingle_finding *finding)
+{
+    struct bounds bounds = evaluation_bounds(calculation);
+    if (bounds.outcome == OUTCOME_MISSING) {
+        enter_missing(calculation, finding, INGLE_UNMEASURED);
+    } else if (bounds.outcome != OUTCOME_DONE) {
+        return refuse_outcome(check, calculation, bounds.outcome);
+    }
+    return INGLE_OK;
+}
+
+/* What is seen has no margin and no tolerance. */
+static void enter_observation(const struct calculation *calculation,
+                              const struct evaluation *evaluation, struct ingle_finding *finding)
+{
+    int64_t margin = 0;
+    evaluation_margin(calculation, evaluation, &margin);
+    finding->verdict = margin < 0 ? INGLE_FAILS : INGLE_MEETS;
+}
+
+static ingle_status enter_measure(struct check *check, struct calculation *calculation,
+                                  const struct evaluation *evaluation,
+                                  struct ingle_finding *finding)
+{
+    int64_t margin = MARGIN_UNLIMITED;
+    if (finding->has_required) {
+        if (!evaluation_margin(calculation, evaluation, &margin)) {
+            return refuse_outcome(check, calculation, OUTCOME_OVERFLOW);
+        }
+        finding->has_margin = true;
+        finding->margin = margin;
+        add_margin_step(calculation, finding);
+    }
+    struct bounds bounds = evaluation_bounds_around(calculation, margin);
+    if (bounds.outcome != OUTCOME_DONE) {
+        return refuse_outcome(check, calculation, bounds.outcome);
+    }
+    if (bounds.spread && bounds.worst != MARGIN_UNLIMITED) {
+        add_bounds_step(calculation, &bounds);
+    }
+    finding->verdict = verdict_of(&bounds, !finding->has_required);
+    return INGLE_OK;
+}
+
+static void enter_amounts(const struct calculation *calculation,
+                          const struct evaluation *evaluation, struct ingle_finding *finding)
+{
+    finding->has_required = evaluation->required_outcome == OUTCOME_DONE;
+    finding->required = evaluation->required;
+    finding->has_measured = evaluation->measured_outcome == OUTCOME_DONE;
+    finding->measured = evaluation->measured;
+    finding->by_listing = calculation->formula == &formula_by_listing;
+    finding->outside = evaluation->required_outcome == OUTCOME_OUTSIDE;
+    if (calculation->reading_text != NULL) {
+        finding->reading = calculation->reading_text;
+    }
+}
+
+static bool cannot_be(enum outcome outcome)
+{
+    return outcome == OUTCOME_OVERFLOW || outcome == OUTCOME_CONTRADICTION;
+}
+
 /* Enters what a calculation came to into its finding. */
 static ingle_status enter(struct check *check, struct calculation *calculation,
                           struct ingle_finding *finding)
@@ -209,58 +286,29 @@ static ingle_status enter(struct check *check, struct calculation *calculation,
     evaluate(calculation, &evaluation);
     enum outcome required = evaluation.required_outcome;
     enum outcome measured = evaluation.measured_outcome;
-    if (required == OUTCOME_OVERFLOW || required == OUTCOME_CONTRADICTION) {
-        return refuse_outcome(check, calculation, required);
+    if (cannot_be(required) || cannot_be(measured)) {
+        return refuse_outcome(check, calculation, cannot_be(required) ? required : measured);
     }
-    if (measured == OUTCOME_OVERFLOW || measured == OUTCOME_CONTRADICTION) {
-        return refuse_outcome(check, calculation, measured);
-    }
-    finding->has_required = required == OUTCOME_DONE;
-    finding->required = evaluation.required;
-    finding->has_measured = measured == OUTCOME_DONE;
-    finding->measured = evaluation.measured;
-    if (calculation->reading_text != NULL) {
-        finding->reading = calculation->reading_text;
-    }
-    finding->by_listing = calculation->formula == &formula_by_listing;
-    if (required == OUTCOME_OUTSIDE) {
-        finding->outside = true;
+    enter_amounts(calculation, &evaluation, finding);
+    if (finding->outside) {
         return INGLE_OK;
     }
-    if (required == OUTCOME_MISSING || required == OUTCOME_LISTING ||
-        (measured == OUTCOME_MISSING && finding->has_required)) {
-        finding->verdict = required == OUTCOME_LISTING ? INGLE_BY_LISTING : INGLE_UNMEASURED;
-        finding->missing_count = calculation->missing_count;
-        memcpy(finding->missing, calculation->missing, sizeof finding->missing);
+    if (required == OUTCOME_LISTING) {
+        enter_missing(calculation, finding, INGLE_BY_LISTING);
+        return INGLE_OK;
+    }
+    if (required == OUTCOME_MISSING || (measured == OUTCOME_MISSING && finding->has_required)) {
+        enter_missing(calculation, finding, INGLE_UNMEASURED);
         return INGLE_OK;
     }
     if (measured == OUTCOME_MISSING) {
-        return INGLE_OK; /* there is no limit that it would have to be held against */
+        return enter_without_measure(check, calculation, finding);
     }
-    bool observed = calculation->relation == RELATION_IS || calculation->relation == RELATION_IS_NOT;
-    if (observed && finding->has_required) {
-        int64_t margin = 0;
-        evaluation_margin(calculation, &evaluation, &margin);
-        finding->verdict = margin < 0 ? INGLE_FAILS : INGLE_MEETS;
+    if (calculation->relation == RELATION_IS || calculation->relation == RELATION_IS_NOT) {
+        enter_observation(calculation, &evaluation, finding);
         return INGLE_OK;
     }
-    if (finding->has_required) {
-        finding->has_margin = evaluation_margin(calculation, &evaluation, &finding->margin);
-        if (!finding->has_margin) {
-            return refuse_outcome(check, calculation, OUTCOME_OVERFLOW);
-        }
-        add_margin_step(calculation, finding);
-    }
-    struct bounds bounds = evaluation_bounds_around(
-        calculation, finding->has_margin ? finding->margin : MARGIN_UNLIMITED);
-    if (bounds.outcome != OUTCOME_DONE) {
-        return refuse_outcome(check, calculation, bounds.outcome);
-    }
-    if (bounds.spread && bounds.worst != MARGIN_UNLIMITED) {
-        add_bounds_step(calculation, &bounds);
-    }
-    finding->verdict = verdict_of(&bounds, required == OUTCOME_UNLIMITED);
-    return INGLE_OK;
+    return enter_measure(check, calculation, &evaluation, finding);
 }
 
 /* The appliance's own listing comes before any rule on the same matter. */

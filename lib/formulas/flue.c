@@ -192,29 +192,38 @@ static bool long_from(const struct calculation *calculation, int64_t shorter, in
                                 INGLE_RATIO_ONE, ROUND_UP, longer, NULL);
 }
 
-static enum outcome share_by_sides(struct calculation *calculation, int64_t width, int64_t depth,
-                                   unsigned *share)
+static void aspect_step(struct calculation *calculation, int64_t longer, int64_t shorter)
 {
-    int64_t longer = width > depth ? width : depth;
-    int64_t shorter = width > depth ? depth : width;
-    int64_t limit;
     int64_t ratio;
-    if (longer == shorter) {
-        *share = SQUARE_SHARE;
-        return OUTCOME_DONE;
-    }
-    if (shorter == 0 || !long_from(calculation, shorter, &limit) ||
-        !wide_multiply_divide((uint64_t)longer, INGLE_RATIO_ONE, (uint64_t)shorter, ROUND_NEAREST,
+    if (!wide_multiply_divide((uint64_t)longer, INGLE_RATIO_ONE, (uint64_t)shorter, ROUND_NEAREST,
                               &ratio, NULL)) {
-        return OUTCOME_OVERFLOW;
+        return; /* a side of next to nothing, at a corner of the tolerances: nothing to show */
     }
-    *share = longer >= limit ? LONG_SHARE : RECTANGULAR_SHARE;
     ingle_amount amount = {ratio, INGLE_RATIO, INGLE_SCALE_USUAL};
     RECORD_STEP(
         calculation, .label = "aspect ratio", .expression = "{0} ÷ {1}",
         .operands = {operand_amount("longer side", quantity_amount(QUANTITY_FLUE_WIDTH, longer)),
                      operand_amount("shorter side", quantity_amount(QUANTITY_FLUE_WIDTH, shorter))},
         .result = amount, .has_result = true);
+}
+
+static enum outcome share_by_sides(struct calculation *calculation, int64_t width, int64_t depth,
+                                   unsigned *share)
+{
+    int64_t longer = width > depth ? width : depth;
+    int64_t shorter = width > depth ? depth : width;
+    int64_t limit;
+    if (longer == shorter) {
+        *share = SQUARE_SHARE;
+        return OUTCOME_DONE;
+    }
+    if (!long_from(calculation, shorter, &limit)) {
+        return OUTCOME_OVERFLOW;
+    }
+    *share = longer >= limit ? LONG_SHARE : RECTANGULAR_SHARE;
+    if (calculation->steps != NULL) {
+        aspect_step(calculation, longer, shorter);
+    }
     return OUTCOME_DONE;
 }
 

@@ -9,7 +9,7 @@
 
 #include "formulas/calculation.h"
 
-enum { FORMULA_NUMBERS = 6, FORMULA_DRIVERS = 3, BREAKPOINTS = 40 };
+enum { FORMULA_NUMBERS = 6, FORMULA_DRIVERS = 3, BREAKPOINTS = 96 };
 
 /* The dimension of a number that is the judged quantity's own. */
 #define AS_JUDGED ((ingle_dimension)0)

@@ -299,6 +299,9 @@ ingle_status ingle_survey_record(ingle_survey *survey, const char *path, const c
     if (quantity == NULL) {
         return refuse_path(survey, path, id);
     }
+    if (!is_amount(quantity) && tolerance != NULL) {
+        return refuse(survey, quantity, INGLE_ERROR_DIMENSION);
+    }
     if (quantity->dimension == INGLE_CHOICE) {
         return ingle_survey_set_choice(survey, quantity, item, text);
     }
@@ -316,6 +319,7 @@ ingle_status ingle_survey_record(ingle_survey *survey, const char *path, const c
                                                         strlen(tolerance), NULL);
     if (more < 0) {
         *slot(survey, quantity_id(quantity), item) = before;
+        return more;
     }
-    return more < 0 ? more : status;
+    return more != INGLE_OK ? more : status;
 }

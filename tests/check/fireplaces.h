@@ -1,0 +1,116 @@
+/* SPDX-License-Identifier: MIT */
+/* What the tests of this room share: surveyed fireplaces, and a source of memory that counts. */
+#ifndef TESTS_CHECK_FIREPLACES_H
+#define TESTS_CHECK_FIREPLACES_H
+
+#include <ingle/ingle.h>
+
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdbool.h>
+#include <stdint.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+/* ---- memory --------------------------------------------------------------------------------- */
+
+struct memory {
+    size_t calls;   /* that asked for memory */
+    size_t live;    /* blocks not given back */
+    size_t fail_at; /* the call that gets nothing, from 1; 0 for none */
+    bool fail_on;   /* all calls from there on get nothing */
+    bool failed;    /* some call got nothing */
+};
+
+static void *memory_reallocate(void *context, void *block, size_t bytes)
+{
+    struct memory *memory = context;
+    if (bytes == 0) {
+        assert_non_null(block);
+        memory->live--;
+        free(block);
+        return NULL;
+    }
+    memory->calls++;
+    if (memory->fail_at != 0 && (memory->calls == memory->fail_at ||
+                                 (memory->fail_on && memory->calls > memory->fail_at))) {
+        memory->failed = true;
+        return NULL;
+    }
+    void *given = realloc(block, bytes);
+    assert_non_null(given);
+    memory->live += block == NULL;
+    return given;
+}
+
+static inline ingle_allocator memory_allocator(struct memory *memory)
+{
+    ingle_allocator allocator = {sizeof allocator, memory_reallocate, memory};
+    return allocator;
+}
+
+/* ---- surveys -------------------------------------------------------------------------------- */
+
+/* Path, text and tolerance; a NULL path ends a list. */
+struct entry {
+    const char *path;
+    const char *text;
+    const char *tolerance;
+};
+
+static inline void record_entries(ingle_survey *survey, const struct entry *entries)
+{
+    for (; entries->path != NULL; entries++) {
+        ingle_status status =
+            ingle_survey_record(survey, entries->path, entries->text, entries->tolerance);
+        if (status < 0) {
+            print_error("%s: %s\n", entries->path, ingle_survey_error_text(survey));
+        }
+        assert_true(status >= 0);
+    }
+}
+
+/*
+ * A fireplace that meets every rule of the residential code that it can meet, most of them at their
+ * very limit: R1001.6 to R1001.11 and R1003.15.1. Its flue is a 13x13 liner, 127 in2 by Table
+ * R1003.14(2); its opening is 864 in2, so a tenth of it is less.
+ */
+static const struct entry at_the_limits[] = {
+    {"appliance.kind", "masonry-fireplace", NULL},
+    {"opening.width", "36 in", NULL},
+    {"opening.height", "24 in", NULL},
+    {"firebox.depth", "20 in", NULL},
+    {"throat.height", "8 in", NULL},
+    {"throat.above-lintel", "8 in", NULL},
+    {"throat.depth", "4 in", NULL},
+    {"throat.width", "32 in", NULL},
+    {"damper.area", "127 in2", NULL},
+    {"lintel.left", "4 in", NULL},
+    {"lintel.right", "4 in", NULL},
+    {"smoke-chamber.height", "36 in", NULL},
+    {"smoke-chamber.walls", "smooth", NULL},
+    {"smoke-chamber.slope", "45 deg", NULL},
+    {"smoke-chamber.area", "127 in2", NULL},
+    {"hearth.front", "20 in", NULL},
+    {"hearth.left", "12 in", NULL},
+    {"hearth.right", "12 in", NULL},
+    {"hearth.thickness", "4 in", NULL},
+    {"hearth.extension-thickness", "2 in", NULL},
+    {"flue.liner", "13x13", NULL},
+    {NULL, NULL, NULL},
+};
+
+static inline void survey_at_the_limits(ingle_survey *survey)
+{
+    record_entries(survey, at_the_limits);
+    assert_int_equal(ingle_survey_add_item(survey, "trim", "mantel shelf", NULL), INGLE_OK);
+    static const struct entry trim[] = {{"trim[0].distance", "8 in", NULL},
+                                        {"trim[0].projection", "1 in", NULL},
+                                        {NULL, NULL, NULL}};
+    record_entries(survey, trim);
+}
+
+#endif
