@@ -19,6 +19,8 @@ static int64_t graduation(ingle_dimension dimension, bool metric)
         return metric ? SQUARE_CENTIMETRES(1) : SQUARE_INCHES(1);
     case INGLE_ANGLE:
         return DEGREES(1);
+    case INGLE_POWER:
+        return metric ? EXACT_QUOTIENT(KILOWATTS(1), 10) : BTU_PER_HOUR(100);
     default:
         return 0;
     }

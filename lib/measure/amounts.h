@@ -34,6 +34,10 @@
 /* Angles, in millionths of an arcsecond. */
 #define DEGREES(n) (INT64_C(3600000000) * (n))
 
+/* Heat inputs, in hundred millionths of a joule in an hour. */
+#define BTU_PER_HOUR(n) (INT64_C(105505585262) * (n))
+#define KILOWATTS(n) (INT64_C(360000000000000) * (n))
+
 /* Slopes and ratios, in 36 000 000 000ths: SLOPE(7, 12) rises 7 in a run of 12. */
 #define RATIO(a, b) EXACT_QUOTIENT(INGLE_RATIO_ONE * (a), b)
 #define SLOPE(rise, run) RATIO(rise, run)

@@ -12,8 +12,8 @@
 
 enum {
     FINEST_DENOMINATOR = 64,
-    /* Places after the point: of a decimal that stands for the amount, of areas, angles and slopes
-     * as people write them, and of ratios. */
+    /* Places after the point: of a decimal that stands for the amount, of areas, angles, slopes
+     * and heat inputs as people write them, and of ratios. */
     DECIMAL_PLACES = 9,
     SHOWN_PLACES = 3,
     SHOWN_RATIO_PLACES = 6
@@ -244,6 +244,7 @@ static void show(struct showing *showing, ingle_dimension dimension)
         show_length(showing);
         break;
     case INGLE_AREA:
+    case INGLE_POWER:
         show_in_unit(showing, SHOWN_PLACES);
         break;
     case INGLE_ANGLE:
@@ -306,6 +307,12 @@ static const ingle_unit *area_unit(const ingle_unit *length, ingle_scale scale)
     return NULL;
 }
 
+static const ingle_unit *power_unit(const ingle_unit *length)
+{
+    bool customary = length == unit_at_place(UNIT_INCH) || length == unit_at_place(UNIT_FOOT);
+    return unit_at_place(customary ? UNIT_BTU_PER_HOUR : UNIT_KILOWATT);
+}
+
 static const ingle_unit *shown_unit(const ingle_amount *amount, const ingle_unit *length)
 {
     switch (amount->dimension) {
@@ -317,6 +324,8 @@ static const ingle_unit *shown_unit(const ingle_amount *amount, const ingle_unit
         return unit_at_place(UNIT_DEGREE);
     case INGLE_SLOPE:
         return unit_at_place(UNIT_INCH_PER_FOOT);
+    case INGLE_POWER:
+        return power_unit(length);
     default:
         return NULL;
     }

@@ -53,6 +53,13 @@ static const struct ingle_unit units[UNIT_PLACES] = {
                       SPELLINGS("%", "percent", "per cent")},
     [UNIT_SLOPE_PERCENT] = {"per cent of slope", INGLE_SLOPE, PERCENT(1), 1, 1,
                             SPELLINGS("slope%", "%", "percent", "per cent")},
+    [UNIT_BTU_PER_HOUR] = {"British thermal unit per hour", INGLE_POWER, BTU_PER_HOUR(1), 1, 1,
+                           SPELLINGS("Btu/h", "[Btu_IT]/h", "BTU/h", "Btuh", "BTUH", "Btu/hr",
+                                     "BTU/hr", "BTU/HR")},
+    [UNIT_KILOWATT] = {"kilowatt", INGLE_POWER, KILOWATTS(1), 1, 0,
+                       SPELLINGS("kW", "kilowatt", "kilowatts")},
+    [UNIT_WATT] = {"watt", INGLE_POWER, EXACT_QUOTIENT(KILOWATTS(1), 1000), 1, 0,
+                   SPELLINGS("W", "watt", "watts")},
 };
 
 const ingle_unit *unit_at_place(enum unit_place place)
@@ -206,8 +213,8 @@ const char *ingle_dimension_name(ingle_dimension dimension)
 {
     static const char *const names[] = {
         [INGLE_LENGTH] = "length", [INGLE_AREA] = "area",   [INGLE_ANGLE] = "angle",
-        [INGLE_SLOPE] = "slope",   [INGLE_RATIO] = "ratio", [INGLE_COUNT] = "count",
-        [INGLE_CHOICE] = "choice", [INGLE_FLAG] = "flag",
+        [INGLE_SLOPE] = "slope",   [INGLE_RATIO] = "ratio", [INGLE_POWER] = "power",
+        [INGLE_COUNT] = "count",   [INGLE_CHOICE] = "choice", [INGLE_FLAG] = "flag",
     };
     return dimension >= INGLE_LENGTH && dimension <= INGLE_FLAG ? names[dimension] : NULL;
 }

@@ -24,6 +24,9 @@ enum unit_place {
     UNIT_INCH_PER_FOOT,
     UNIT_PERCENT, /* before the slope's, so that a bare % is a ratio */
     UNIT_SLOPE_PERCENT,
+    UNIT_BTU_PER_HOUR,
+    UNIT_KILOWATT,
+    UNIT_WATT,
     UNIT_PLACES
 };
 

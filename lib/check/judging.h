@@ -1,0 +1,35 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Judging one rule on one quantity of one item.
+ */
+#ifndef INGLE_CHECK_JUDGING_H
+#define INGLE_CHECK_JUDGING_H
+
+#include "check/report.h"
+
+/* What stays the same during one check. */
+struct check {
+    struct ingle_report *report;
+    const ingle_survey *survey;
+    const ingle_amendments *amendments;
+    ingle_check_options options;
+    const ingle_standard *standard; /* that is being worked through */
+    size_t first_finding;           /* of that standard */
+};
+
+/* Leaves a report empty but for its error; returns the status. */
+ingle_status report_refuse(struct ingle_report *report, ingle_status status,
+                           enum quantity_id quantity, size_t item);
+
+/* The item that a quantity is asked for: that of its group, where the group repeats. */
+size_t item_for(enum quantity_id quantity, size_t item);
+
+/* Adds the findings of a rule on one of its quantities; `item` may be ITEM_NONE. */
+ingle_status judge_item(struct check *check, const struct ingle_rule *rule,
+                        enum quantity_id judged, size_t item);
+
+/* The calculation of a rule, with its numbers as amended and its place given up to a listing. */
+struct calculation calculation_for(const struct check *check, const struct ingle_rule *rule,
+                                   enum quantity_id judged, size_t item, const int64_t *numbers);
+
+#endif
