@@ -39,6 +39,13 @@ typedef struct ingle_json_options {
     int32_t one_line;
     /** Zero. */
     int32_t reserved;
+    /**
+     * For each of the readings, in the order of ingle_reading_at(), the number of the option to
+     * follow whatever the document says; -1 leaves the document's, and so does NULL for all.
+     */
+    const int32_t *readings;
+    /** How many numbers there are; readings past them are left to the document. */
+    size_t reading_count;
 } ingle_json_options;
 
 /**
@@ -67,6 +74,23 @@ INGLE_API size_t ingle_json_longest(void);
 INGLE_API ingle_status ingle_json_check(ingle_json *json, const char *document, size_t length,
                                         const ingle_json_options *options);
 
+/**
+ * Reads a document of amendments, the changes of a town to the numbers of standards, and keeps them
+ * for all later checks. A later amendment of the same number wins: those of this document over the
+ * ones kept before, and those of a survey document, for that survey, over all of them.
+ *
+ * It leaves `{"amendments": N}`: how many numbers are kept now.
+ *
+ * @param json a reader and writer
+ * @param document RFC 8259 and nothing else; need not end in NUL
+ * @param length its length in bytes
+ * @returns INGLE_OK, or what is wrong with the document; nothing of it is kept then.
+ */
+INGLE_API ingle_status ingle_json_amend(ingle_json *json, const char *document, size_t length);
+
+/** Lets go of the amendments that are kept. NULL is allowed. */
+INGLE_API void ingle_json_clear_amendments(ingle_json *json);
+
 /** The verdict of the last report; INGLE_NOT_APPLICABLE after an error. */
 INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
 
@@ -74,8 +98,10 @@ INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
  * Leaves a catalogue: an array of objects.
  *
  * @param json a reader and writer
- * @param catalogue `standards`, `rules`, `quantities`, `units`, `verdicts` or `statuses`
- * @param standard the standard whose rules, or whose rules' quantities, are listed; NULL for all
+ * @param catalogue `standards`, `rules`, `readings`, `quantities`, `units`, `verdicts` or
+ *                  `statuses`
+ * @param standard the standard whose rules, or whose rules' readings or quantities, are listed;
+ *                 NULL for all
  * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_NAME, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.
  */
 INGLE_API ingle_status ingle_json_list(ingle_json *json, const char *catalogue,
@@ -85,7 +111,7 @@ INGLE_API ingle_status ingle_json_list(ingle_json *json, const char *catalogue,
  * Leaves the JSON Schema (2020-12) of a document, made from the catalogues.
  *
  * @param json a reader and writer
- * @param document `survey` or `report`
+ * @param document `survey`, `report` or `amendments`
  * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_NAME, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.
  */
 INGLE_API ingle_status ingle_json_schema(ingle_json *json, const char *document);

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "json.h"
 
-#include "report.h"
+#include "writing/report.h"
 
 #include <json-c/json_object.h>
 #include <json-c/json_tokener.h>
@@ -126,6 +126,19 @@ static bool is_document_unit(const ingle_unit *unit)
     return false;
 }
 
+/* Whether each number is that of an option of its reading, or -1. */
+static bool are_options(const int32_t *readings, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        const ingle_reading *reading = ingle_reading_at(i);
+        if (readings == NULL || reading == NULL || readings[i] < -1 ||
+            readings[i] >= (int32_t)ingle_reading_option_count(reading)) {
+            return false;
+        }
+    }
+    return true;
+}
+
 /* The options as this release knows them; zeroed ones for NULL. */
 static ingle_status take_options(const ingle_json_options *given, ingle_json_options *taken)
 {
@@ -151,7 +164,9 @@ static ingle_status take_options(const ingle_json_options *given, ingle_json_opt
         named = taken->standards[i] != NULL;
     }
     bool shown = taken->unit == NULL || is_document_unit(taken->unit);
-    return named && shown ? INGLE_OK : INGLE_ERROR_ARGUMENT;
+    return named && shown && are_options(taken->readings, taken->reading_count)
+               ? INGLE_OK
+               : INGLE_ERROR_ARGUMENT;
 }
 
 /* Looks only as far as the limit, which is the place to report. */
@@ -199,6 +214,17 @@ static bool is_metric(const ingle_unit *unit)
     return strcmp(id, "mm") == 0 || strcmp(id, "cm") == 0 || strcmp(id, "m") == 0;
 }
 
+/* The options of readings to follow: those of the call, else the document's, else the first. */
+static const int32_t *follow(struct json_reader *reader, const ingle_json_options *options)
+{
+    for (size_t i = 0; i < options->reading_count; i++) {
+        if (options->readings[i] >= 0) {
+            reader->readings[i] = options->readings[i];
+        }
+    }
+    return reader->readings;
+}
+
 static ingle_status judge(ingle_json *json, const ingle_json_options *options)
 {
     struct json_reader *reader = &json->reader;
@@ -207,7 +233,9 @@ static ingle_status judge(ingle_json *json, const ingle_json_options *options)
     size_t count = adopted ? options->standard_count : reader->standard_count;
     const ingle_unit *unit = options->unit != NULL ? options->unit : reader->unit;
     ingle_check_options how = {.size = sizeof how};
-    how.amendments = reader->amended ? reader->amendments : NULL;
+    how.amendments = reader->amendments;
+    how.readings = follow(reader, options);
+    how.reading_count = ingle_reading_count();
     how.without_working = options->without_working;
     how.with_not_applicable = options->with_not_applicable;
     how.metric_remedies = is_metric(unit != NULL ? unit : ingle_standard_unit(standards[0]));
@@ -224,23 +252,32 @@ static ingle_status judge(ingle_json *json, const ingle_json_options *options)
     return INGLE_OK;
 }
 
+/* Takes the bytes of a document through the scan; `due` is what it has to be. */
+static ingle_status take_document(ingle_json *json, const char *document, size_t length,
+                                  const char *due, struct json_object **tree)
+{
+    struct json_error *error = &json->reader.error;
+    if (length > INGLE_JSON_LONGEST) {
+        return refuse_length(json, document);
+    }
+    ingle_status status = json_scan_document(&json->scan, document, length, DEPTH_LIMIT);
+    json_error_start(error, &json->scan);
+    if (status != INGLE_OK) {
+        return json_refuse_fault(error, &json->scan.fault);
+    }
+    if (json->scan.nodes[0].kind != JSON_OBJECT) {
+        return json_refuse_type(error, 0, due);
+    }
+    return parse(json, document, length, tree);
+}
+
 static ingle_status check(ingle_json *json, const char *document, size_t length,
                           const ingle_json_options *options)
 {
     struct json_reader *reader = &json->reader;
     struct json_object *tree = NULL;
-    if (length > INGLE_JSON_LONGEST) {
-        return refuse_length(json, document);
-    }
-    ingle_status status = json_scan_document(&json->scan, document, length, DEPTH_LIMIT);
-    json_error_start(&reader->error, &json->scan);
-    if (status != INGLE_OK) {
-        return json_refuse_fault(&reader->error, &json->scan.fault);
-    }
-    if (json->scan.nodes[0].kind != JSON_OBJECT) {
-        return json_refuse_type(&reader->error, 0, "an object that is a survey document");
-    }
-    status = parse(json, document, length, &tree);
+    ingle_status status =
+        take_document(json, document, length, "an object that is a survey document", &tree);
     if (status == INGLE_OK) {
         status = json_read_document(reader, &json->scan, tree, options->standard_count > 0);
     }
@@ -269,4 +306,45 @@ ingle_status ingle_json_check(ingle_json *json, const char *document, size_t len
     status = check(json, document, length, &taken);
     bool written = status == INGLE_OK || json->writer.failed;
     return written ? status : leave_error(json, taken.one_line != 0);
+}
+
+/* ---- amendments that are kept ---------------------------------------------------------------- */
+
+static ingle_status amend(ingle_json *json, const char *document, size_t length)
+{
+    struct json_object *tree = NULL;
+    ingle_status status =
+        take_document(json, document, length, "an object that is a document of amendments", &tree);
+    if (status == INGLE_OK) {
+        status = json_read_amendments_document(&json->reader, &json->scan, tree);
+    }
+    json_object_put(tree);
+    return status;
+}
+
+ingle_status ingle_json_amend(ingle_json *json, const char *document, size_t length)
+{
+    if (json == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    if (document == NULL && length > 0) {
+        return refuse_call(json, INGLE_ERROR_ARGUMENT, NULL, false);
+    }
+    ingle_status status = amend(json, document, length);
+    if (status != INGLE_OK) {
+        return leave_error(json, false);
+    }
+    json_start(&json->writer, false);
+    json_open_object(&json->writer, NULL);
+    json_integer(&json->writer, "amendments", (int64_t)json->reader.kept.count);
+    json_close_object(&json->writer);
+    return json_finish(&json->writer) ? INGLE_OK : INGLE_ERROR_MEMORY;
+}
+
+void ingle_json_clear_amendments(ingle_json *json)
+{
+    if (json != NULL) {
+        json_kept_cut(&json->reader.kept, 0);
+        ingle_amendments_clear(json->reader.amendments);
+    }
 }

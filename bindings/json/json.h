@@ -6,11 +6,11 @@
 #ifndef INGLE_JSON_JSON_H
 #define INGLE_JSON_JSON_H
 
-#include "error.h"
+#include "writing/error.h"
 #include "ingle-json.h"
-#include "reader.h"
-#include "scan.h"
-#include "write.h"
+#include "reading/reader.h"
+#include "strict/scan.h"
+#include "writing/write.h"
 
 #include <ingle/ingle.h>
 

@@ -186,6 +186,12 @@ INGLE_API const ingle_rule *ingle_finding_rule(const ingle_finding *finding);
 /** What it comes to. */
 INGLE_API ingle_verdict ingle_finding_verdict(const ingle_finding *finding);
 
+/**
+ * How measured stands to required: the rule's relation, or that of the listing to which it gave way
+ * (a listing states what it allows, that amount included).
+ */
+INGLE_API ingle_relation ingle_finding_relation(const ingle_finding *finding);
+
 /** The quantity that was judged. */
 INGLE_API const ingle_quantity *ingle_finding_quantity(const ingle_finding *finding);
 

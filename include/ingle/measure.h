@@ -12,9 +12,12 @@
  * | INGLE_ANGLE    | millionth of an arcsecond| 1° = 3 600 000 000                     |
  * | INGLE_SLOPE    | 1/36 000 000 000         | 7 in 12 = 21 000 000 000               |
  * | INGLE_RATIO    | 1/36 000 000 000         | 1/12 = 3 000 000 000                   |
+ * | INGLE_POWER    | 1/100 000 000 J/h        | 1 Btu/h = 105 505 585 262              |
  * | INGLE_COUNT    | one                      |                                        |
  * | INGLE_CHOICE   | the choice's index       |                                        |
  * | INGLE_FLAG     | 0 no, 1 yes              |                                        |
+ *
+ * The Btu is that of the International Table, 1 055.055 852 62 J; 1 kW is 360 000 000 000 000.
  *
  * Nothing here uses floating point or the locale.
  */
@@ -45,12 +48,14 @@ enum {
     INGLE_SLOPE = 4,
     /** A plain ratio, in 36 000 000 000ths. */
     INGLE_RATIO = 5,
+    /** A heat input, in hundred millionths of a joule in an hour. */
+    INGLE_POWER = 6,
     /** A number of things. */
-    INGLE_COUNT = 6,
+    INGLE_COUNT = 7,
     /** One of a quantity's choices, by its index. */
-    INGLE_CHOICE = 7,
+    INGLE_CHOICE = 8,
     /** No (0) or yes (1). */
-    INGLE_FLAG = 8
+    INGLE_FLAG = 9
 };
 
 /** Base units in one whole, for INGLE_SLOPE and INGLE_RATIO. */
@@ -141,9 +146,10 @@ INGLE_API const char *ingle_unit_name_at(const ingle_unit *unit, size_t index);
  *
  * Lengths: `36 in`, `15 15/16 in`, `15-15/16"`, `12½ in`, `3' 0 1/2"`, `3 ft 1/2 in`, `914 mm`,
  * `91.4 cm`, `0.914 m`. Areas: `6 ft2`, `864 sq in`, `0.557 m²`. Angles: `45°`, `45 deg`,
- * `0.52 rad`. Slopes: `7 in 12`, `7:12`, `58 %`. Ratios: `1/10`, `2:1`, `0.1`, `10 %`. Counts:
- * `3`. Primes, Unicode fractions and UCUM codes (`[ft_i]`) are known; spaces may stand between the
- * parts. Only slopes, ratios and counts may stand without a unit.
+ * `0.52 rad`. Heat inputs: `40000 Btu/h`, `11.7 kW`. Slopes: `7 in 12`, `7:12`, `58 %`. Ratios:
+ * `1/10`, `2:1`, `0.1`, `10 %`. Counts: `3`. Primes, Unicode fractions and UCUM codes (`[ft_i]`)
+ * are known; spaces may stand between the parts. Only slopes, ratios and counts may stand without a
+ * unit.
  *
  * @param text UTF-8, need not end in NUL
  * @param length its length in bytes
@@ -170,7 +176,7 @@ typedef struct ingle_format {
     /**
      * The unit of lengths: `in`, `ft` (feet and inches), `mm`, `cm` or `m`; NULL is the inch.
      * Areas follow it: in² and ft² with the first two, mm², cm² or m² with the others, and m² for
-     * what is written large.
+     * what is written large. So do heat inputs: Btu/h with the first two, kW with the others.
      */
     const ingle_unit *unit;
     /** The finest fraction of an inch shown: 1, 2, 4, 8, 16, 32 or 64; 0 is 64. */
@@ -180,7 +186,8 @@ typedef struct ingle_format {
 } ingle_format;
 
 /**
- * Writes an amount for people: `19 15/16 in`, `3 ft 1/2 in`, `506.4125 mm`, `6 ft2`, `45°`, `1/10`.
+ * Writes an amount for people: `19 15/16 in`, `3 ft 1/2 in`, `506.4125 mm`, `6 ft2`, `45°`, `1/10`,
+ * `40000 Btu/h`.
  *
  * Where the text is not exactly the amount it begins with `≈ `: that is never left out. What
  * ingle_amount_parse() reads from the rest of the text is then off by half a graduation at most.

@@ -87,7 +87,9 @@ enum {
     /** What is seen is what is required: a choice or a flag. */
     INGLE_IS = 3,
     /** What is seen is anything but what the rule names: a choice or a flag. */
-    INGLE_IS_NOT = 4
+    INGLE_IS_NOT = 4,
+    /** The measured amount is less than the required one; exactly that is too much. */
+    INGLE_LESS_THAN = 5
 };
 
 /** The name of a relation as documents write it: `at-least`; NULL for a number that is none. */

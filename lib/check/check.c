@@ -131,18 +131,57 @@ static ingle_status find_remedies(struct check *check)
     return INGLE_OK;
 }
 
-static bool is_listed(const struct ingle_report *report, enum quantity_id quantity, size_t item)
+/* What is missing, where it is listed already, or NULL; of a group nobody looked at, the group. */
+static struct ingle_missing *find_missing(struct ingle_report *report, enum quantity_id quantity,
+                                          size_t item)
 {
     for (size_t i = 0; i < report->missing_count; i++) {
-        const struct ingle_missing *missing = &report->missing[i];
+        struct ingle_missing *missing = &report->missing[i];
         bool same = item == ITEM_NONE
                         ? quantities[missing->quantity].group == quantities[quantity].group
                         : missing->quantity == quantity;
         if (same && missing->item == item) {
-            return true;
+            return missing;
         }
     }
-    return false;
+    return NULL;
+}
+
+static struct ingle_missing *list_missing(struct ingle_report *report, enum quantity_id quantity,
+                                          size_t item)
+{
+    struct ingle_missing *missing = find_missing(report, quantity, item);
+    if (missing == NULL &&
+        array_reserve(&report->allocator, (void **)&report->missing, &report->missing_capacity,
+                      report->missing_count, sizeof *report->missing)) {
+        missing = &report->missing[report->missing_count++];
+        *missing = (struct ingle_missing){report, quantity, item, LACK_END, LACK_END};
+    }
+    return missing;
+}
+
+/* Adds a rule to those that lack something, once. */
+static ingle_status add_lack(struct ingle_report *report, struct ingle_missing *missing,
+                             enum matter_id matter)
+{
+    for (size_t i = missing->first_lack; i != LACK_END; i = report->lacks[i].next) {
+        if (report->lacks[i].matter == matter) {
+            return INGLE_OK;
+        }
+    }
+    if (!array_reserve(&report->allocator, (void **)&report->lacks, &report->lack_capacity,
+                       report->lack_count, sizeof *report->lacks)) {
+        return INGLE_ERROR_MEMORY;
+    }
+    size_t added = report->lack_count++;
+    report->lacks[added] = (struct lack){matter, LACK_END};
+    if (missing->first_lack == LACK_END) {
+        missing->first_lack = added;
+    } else {
+        report->lacks[missing->last_lack].next = added;
+    }
+    missing->last_lack = added;
+    return INGLE_OK;
 }
 
 static ingle_status collect_missing(struct ingle_report *report)
@@ -151,17 +190,12 @@ static ingle_status collect_missing(struct ingle_report *report)
         const struct ingle_finding *finding = &report->findings[i];
         for (size_t m = 0; m < finding->missing_count; m++) {
             enum quantity_id quantity = finding->missing[m];
-            size_t item = item_for(quantity, finding->item);
-            if (is_listed(report, quantity, item)) {
-                continue;
-            }
-            if (!array_reserve(&report->allocator, (void **)&report->missing,
-                               &report->missing_capacity, report->missing_count,
-                               sizeof *report->missing)) {
+            struct ingle_missing *missing =
+                list_missing(report, quantity, item_for(quantity, finding->item));
+            if (missing == NULL ||
+                add_lack(report, missing, finding->rule->matter) != INGLE_OK) {
                 return INGLE_ERROR_MEMORY;
             }
-            report->missing[report->missing_count++] =
-                (struct ingle_missing){report, quantity, item};
         }
     }
     return INGLE_OK;
@@ -197,12 +231,26 @@ static void empty(struct ingle_report *report)
     report->finding_count = 0;
     report->remedy_count = 0;
     report->missing_count = 0;
+    report->lack_count = 0;
     report->notice_count = 0;
     report->steps.count = 0;
     report->steps.failed = false;
     report->verdict = INGLE_NOT_APPLICABLE;
     report->error_text[0] = '\0';
     report->error_subject[0] = '\0';
+}
+
+/* An option that is not there would leave out every row of its reading, without a word. */
+static bool readings_are_known(const ingle_check_options *options)
+{
+    for (size_t i = 0; options->readings != NULL && i < options->reading_count; i++) {
+        const ingle_reading *reading = ingle_reading_at(i);
+        if (reading == NULL || options->readings[i] < 0 ||
+            (size_t)options->readings[i] >= ingle_reading_option_count(reading)) {
+            return false;
+        }
+    }
+    return true;
 }
 
 static ingle_status take_arguments(struct check *check, const ingle_standard *const *standards,
@@ -220,9 +268,12 @@ static ingle_status take_arguments(struct check *check, const ingle_standard *co
         }
     }
     memset(&check->options, 0, sizeof check->options);
-    return options == NULL ? INGLE_OK
-                           : struct_take(&check->options, sizeof check->options,
-                                         sizeof check->options, options);
+    ingle_status status = options == NULL
+                              ? INGLE_OK
+                              : struct_take(&check->options, sizeof check->options,
+                                            sizeof check->options, options);
+    return status == INGLE_OK && !readings_are_known(&check->options) ? INGLE_ERROR_ARGUMENT
+                                                                      : status;
 }
 
 ingle_status ingle_check(const ingle_survey *survey, const ingle_standard *const *standards,

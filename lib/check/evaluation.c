@@ -6,7 +6,8 @@
 void evaluate(struct calculation *calculation, struct evaluation *evaluation)
 {
     calculation_restart(calculation);
-    bool at_most = calculation->relation == RELATION_AT_MOST;
+    bool at_most = calculation->relation == RELATION_AT_MOST ||
+                   calculation->relation == RELATION_LESS_THAN;
     calculation->rounding = at_most ? ROUND_DOWN : ROUND_UP;
     evaluation->required_outcome =
         calculation->formula->required(calculation, &evaluation->required);
@@ -24,6 +25,9 @@ bool evaluation_margin(const struct calculation *calculation, const struct evalu
         return wide_subtract(evaluation->measured, evaluation->required, margin);
     case RELATION_AT_MOST:
         return wide_subtract(evaluation->required, evaluation->measured, margin);
+    case RELATION_LESS_THAN:
+        return wide_subtract(evaluation->required, evaluation->measured, margin) &&
+               wide_subtract(*margin, MARGIN_OF_LIMIT, margin);
     case RELATION_IS:
         *margin = same ? 0 : -1;
         return true;
@@ -46,7 +50,9 @@ static void find_dependences(const struct calculation *calculation,
                              struct dependences *dependences)
 {
     const struct formula *formula = calculation->formula;
-    int8_t sense = calculation->relation == RELATION_AT_MOST ? -1 : 1;
+    bool at_most = calculation->relation == RELATION_AT_MOST ||
+                   calculation->relation == RELATION_LESS_THAN;
+    int8_t sense = at_most ? -1 : 1;
     dependences->count = 0;
     dependences_add(dependences, calculation, calculation->judged, sense);
     for (size_t i = 0; i < formula->driver_count; i++) {

@@ -21,6 +21,12 @@ void evaluate(struct calculation *calculation, struct evaluation *evaluation);
 bool evaluation_margin(const struct calculation *calculation, const struct evaluation *evaluation,
                        int64_t *margin);
 
+/*
+ * Where the limit itself is too much, margins are counted from one base unit inside it, so that what
+ * is not met is negative everywhere. Add this to show one.
+ */
+#define MARGIN_OF_LIMIT 1
+
 /* The margin where the rule sets no limit. */
 #define MARGIN_UNLIMITED INT64_MAX
 

@@ -115,31 +115,49 @@ static void add_state(struct text *text, const struct ingle_finding *finding, in
 /* What is seen has no margin: it is so, or it is not. */
 static void add_observation(struct words *words, const struct ingle_finding *finding)
 {
+    bool wanted = finding->relation == INGLE_IS;
+    bool same = finding->measured == finding->required;
     add_state(&words->text, finding, finding->measured);
-    text_add(&words->text, " observed; ");
-    add_state(&words->text, finding, finding->required);
-    text_add(&words->text, finding->rule->relation == INGLE_IS ? " is required" : " is not allowed");
+    if (same) {
+        text_add(&words->text, wanted ? ", as required" : "; this is not allowed");
+    } else {
+        text_add(&words->text, wanted ? "; required is: " : "; not allowed is: ");
+        add_state(&words->text, finding, finding->required);
+    }
 }
 
 static bool is_observation(const struct ingle_finding *finding)
 {
-    return finding->rule->relation == INGLE_IS || finding->rule->relation == INGLE_IS_NOT;
+    return finding->relation == INGLE_IS || finding->relation == INGLE_IS_NOT;
+}
+
+/* The limit itself is then too much. */
+static bool asks_for_less(const struct ingle_finding *finding)
+{
+    return finding->relation == INGLE_LESS_THAN;
 }
 
 static void add_limit(struct words *words, const struct ingle_finding *finding)
 {
+    if (asks_for_less(finding)) {
+        text_add(&words->text, "less than ");
+        add_amount(words, amount_of(finding, finding->required));
+        text_add(&words->text, " is required");
+        return;
+    }
     text_add(&words->text,
-             finding->rule->relation == INGLE_AT_LEAST ? "at least " : "no more than ");
+             finding->relation == INGLE_AT_LEAST ? "at least " : "no more than ");
     add_amount(words, amount_of(finding, finding->required));
     text_add(&words->text,
-             finding->rule->relation == INGLE_AT_LEAST ? " is required" : " is allowed");
+             finding->relation == INGLE_AT_LEAST ? " is required" : " is allowed");
 }
 
 static void add_margin(struct words *words, const struct ingle_finding *finding)
 {
     int64_t margin = finding->margin;
     if (margin == 0) {
-        text_add(&words->text, ", exactly the limit");
+        text_add(&words->text,
+                 asks_for_less(finding) ? ": exactly that is too much" : ", exactly the limit");
         return;
     }
     text_add(&words->text, ": ");
@@ -148,7 +166,7 @@ static void add_margin(struct words *words, const struct ingle_finding *finding)
         text_add(&words->text, " to spare");
     } else {
         text_add(&words->text,
-                 finding->rule->relation == INGLE_AT_LEAST ? " too little" : " too much");
+                 finding->relation == INGLE_AT_LEAST ? " too little" : " too much");
     }
 }
 

@@ -59,6 +59,7 @@ static struct ingle_finding *add_finding(struct check *check, const struct ingle
                                       .standard = check->standard,
                                       .rule = rule,
                                       .reading = rule->reading,
+                                      .relation = rule->relation,
                                       .judged = judged,
                                       .item = item,
                                       .first_step = report->steps.count,
@@ -75,9 +76,27 @@ static ingle_status add_not_applicable(struct check *check, const struct ingle_r
     return add_finding(check, rule, judged, item) != NULL ? INGLE_OK : INGLE_ERROR_MEMORY;
 }
 
+/* Rows of one matter that differ only in their conditions lack the same: that is said once. */
+static bool lacks_already(const struct check *check, const struct ingle_rule *rule,
+                          enum quantity_id judged, size_t item, enum quantity_id missing)
+{
+    for (size_t i = check->first_finding; i < check->report->finding_count; i++) {
+        const struct ingle_finding *finding = &check->report->findings[i];
+        if (finding->rule->matter == rule->matter && finding->judged == judged &&
+            finding->item == item && finding->verdict == INGLE_UNMEASURED &&
+            finding->missing[0] == missing) {
+            return true;
+        }
+    }
+    return false;
+}
+
 static ingle_status add_unmeasured(struct check *check, const struct ingle_rule *rule,
                                    enum quantity_id judged, size_t item, enum quantity_id missing)
 {
+    if (lacks_already(check, rule, judged, item, missing)) {
+        return INGLE_OK;
+    }
     struct ingle_finding *finding = add_finding(check, rule, judged, item);
     if (finding == NULL) {
         return INGLE_ERROR_MEMORY;
@@ -90,7 +109,8 @@ static ingle_status add_unmeasured(struct check *check, const struct ingle_rule 
 /* ---- conditions ----------------------------------------------------------------------------- */
 
 _Static_assert((int)RELATION_AT_LEAST == INGLE_AT_LEAST && (int)RELATION_AT_MOST == INGLE_AT_MOST &&
-                   (int)RELATION_IS == INGLE_IS && (int)RELATION_IS_NOT == INGLE_IS_NOT,
+                   (int)RELATION_IS == INGLE_IS && (int)RELATION_IS_NOT == INGLE_IS_NOT &&
+                   (int)RELATION_LESS_THAN == INGLE_LESS_THAN,
                "a rule's relation is handed to its formula as it is");
 
 enum applies { APPLIES, DOES_NOT_APPLY, APPLIES_UNKNOWN };
@@ -168,13 +188,14 @@ static void add_margin_step(struct calculation *calculation, const struct ingle_
 }
 
 /* What the tolerances leave of the margin, where there are any. */
-static void add_bounds_step(struct calculation *calculation, const struct bounds *bounds)
+static void add_bounds_step(struct calculation *calculation, const struct bounds *bounds,
+                            int64_t offset)
 {
     struct operand worst =
-        operand_amount("worst", calculation_judged_amount(calculation, bounds->worst));
-    struct operand best =
-        operand_amount("best", calculation_judged_amount(calculation, bounds->best));
+        operand_amount("worst", calculation_judged_amount(calculation, bounds->worst + offset));
     bool limited = bounds->best != MARGIN_UNLIMITED;
+    int64_t greatest = limited ? bounds->best + offset : 0;
+    struct operand best = operand_amount("best", calculation_judged_amount(calculation, greatest));
     RECORD_STEP(calculation, .label = "margin within the tolerances",
                 .expression = limited ? "from {0} to {1}" : "from {0} to no limit at all",
                 .operands = {worst, best});
@@ -227,12 +248,13 @@ static ingle_status enter_measure(struct check *check, struct calculation *calcu
                                   struct ingle_finding *finding)
 {
     int64_t margin = MARGIN_UNLIMITED;
+    int64_t offset = calculation->relation == RELATION_LESS_THAN ? MARGIN_OF_LIMIT : 0;
     if (finding->has_required) {
         if (!evaluation_margin(calculation, evaluation, &margin)) {
             return refuse_outcome(check, calculation, OUTCOME_OVERFLOW);
         }
         finding->has_margin = true;
-        finding->margin = margin;
+        finding->margin = margin + offset;
         add_margin_step(calculation, finding);
     }
     struct bounds bounds = evaluation_bounds_around(calculation, margin);
@@ -240,7 +262,7 @@ static ingle_status enter_measure(struct check *check, struct calculation *calcu
         return refuse_outcome(check, calculation, bounds.outcome);
     }
     if (bounds.spread && bounds.worst != MARGIN_UNLIMITED) {
-        add_bounds_step(calculation, &bounds);
+        add_bounds_step(calculation, &bounds, offset);
     }
     finding->verdict = verdict_of(&bounds, !finding->has_required);
     return INGLE_OK;
@@ -254,6 +276,7 @@ static void enter_amounts(const struct calculation *calculation,
     finding->has_measured = evaluation->measured_outcome == OUTCOME_DONE;
     finding->measured = evaluation->measured;
     finding->by_listing = calculation->formula == &formula_by_listing;
+    finding->relation = (ingle_relation)calculation->relation;
     finding->outside = evaluation->required_outcome == OUTCOME_OUTSIDE;
     if (calculation->reading_text != NULL) {
         finding->reading = calculation->reading_text;
@@ -309,6 +332,9 @@ static void give_way_to_listing(const struct check *check, const struct ingle_ru
         calculation->formula = &formula_by_listing;
         calculation->inputs[0] = listing;
         calculation->inputs[1] = QUANTITY_NONE;
+        if (calculation->relation == RELATION_LESS_THAN) {
+            calculation->relation = RELATION_AT_MOST; /* a listing states what it allows */
+        }
     }
 }
 

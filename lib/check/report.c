@@ -40,6 +40,7 @@ void ingle_report_free(ingle_report *report)
     allocator_free(&allocator, report->findings);
     allocator_free(&allocator, report->remedies);
     allocator_free(&allocator, report->missing);
+    allocator_free(&allocator, report->lacks);
     allocator_free(&allocator, report->steps.steps);
     allocator_free(&allocator, report);
 }
@@ -143,40 +144,11 @@ const char *ingle_missing_how(const ingle_missing *missing)
     return missing->item == ITEM_NONE ? groups[quantity->group].how : quantity->how;
 }
 
-/* Whether a finding lacks what is missing. */
-static bool lacks(const struct ingle_finding *finding, const struct ingle_missing *missing)
-{
-    uint8_t group = quantities[missing->quantity].group;
-    bool repeats = groups[group].repeats;
-    for (size_t i = 0; i < finding->missing_count; i++) {
-        if (missing->item == ITEM_NONE && finding->item == ITEM_NONE &&
-            quantities[finding->missing[i]].group == group) {
-            return true;
-        }
-        if (finding->missing[i] == missing->quantity &&
-            (!repeats || finding->item == missing->item)) {
-            return true;
-        }
-    }
-    return false;
-}
-
-static bool counted_before(const struct ingle_missing *missing, size_t finding)
-{
-    const struct ingle_report *report = missing->report;
-    for (size_t i = 0; i < finding; i++) {
-        if (lacks(&report->findings[i], missing) &&
-            report->findings[i].rule->matter == report->findings[finding].rule->matter) {
-            return true;
-        }
-    }
-    return false;
-}
-
 size_t ingle_missing_rule_count(const ingle_missing *missing)
 {
     size_t count = 0;
-    while (ingle_missing_rule_at(missing, count) != NULL) {
+    const struct lack *lacks = missing->report->lacks;
+    for (size_t i = missing->first_lack; i != LACK_END; i = lacks[i].next) {
         count++;
     }
     return count;
@@ -184,10 +156,10 @@ size_t ingle_missing_rule_count(const ingle_missing *missing)
 
 const char *ingle_missing_rule_at(const ingle_missing *missing, size_t index)
 {
-    const struct ingle_report *report = missing->report;
-    for (size_t i = 0; i < report->finding_count; i++) {
-        if (lacks(&report->findings[i], missing) && !counted_before(missing, i) && index-- == 0) {
-            return ingle_rule_id(report->findings[i].rule);
+    const struct lack *lacks = missing->report->lacks;
+    for (size_t i = missing->first_lack; i != LACK_END; i = lacks[i].next) {
+        if (index-- == 0) {
+            return matters[lacks[i].matter].id;
         }
     }
     return NULL;
@@ -228,6 +200,11 @@ const char *ingle_finding_amendment(const ingle_finding *finding)
 const char *ingle_finding_reading(const ingle_finding *finding)
 {
     return finding->reading;
+}
+
+ingle_relation ingle_finding_relation(const ingle_finding *finding)
+{
+    return finding->relation;
 }
 
 int ingle_finding_by_listing(const ingle_finding *finding)

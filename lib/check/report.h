@@ -30,6 +30,7 @@ struct ingle_finding {
     size_t first_remedy;
     size_t remedy_count;
     enum quantity_id missing[MISSING];
+    ingle_relation relation;
     ingle_verdict verdict;
     uint8_t missing_count;
     uint8_t reading_number;
@@ -53,8 +54,18 @@ struct ingle_remedy {
 struct ingle_missing {
     const ingle_report *report;
     enum quantity_id quantity;
-    size_t item;
+    size_t item; /* ITEM_NONE for a whole group */
+    size_t first_lack;
+    size_t last_lack;
 };
+
+/* A rule that lacks something; those that lack the same are a chain, in the order of findings. */
+struct lack {
+    enum matter_id matter;
+    size_t next; /* LACK_END after the last */
+};
+
+#define LACK_END SIZE_MAX
 
 enum { NOTICES = 24, REPORT_ERROR_TEXT_SIZE = 240, REPORT_SUBJECT_SIZE = 80 };
 
@@ -64,9 +75,11 @@ struct ingle_report {
     struct ingle_finding *findings;
     struct ingle_remedy *remedies;
     struct ingle_missing *missing;
+    struct lack *lacks;
     size_t finding_count, finding_capacity;
     size_t remedy_count, remedy_capacity;
     size_t missing_count, missing_capacity;
+    size_t lack_count, lack_capacity;
     struct step_list steps;
     const char *notices[NOTICES];
     size_t notice_count;

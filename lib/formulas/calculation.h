@@ -37,7 +37,13 @@ struct liner {
 enum { TRIALS = 8, MISSING = 4, INPUTS = 3 };
 
 /* How measured has to stand to required; the numbers are those of ingle_relation. */
-enum relation { RELATION_AT_LEAST = 1, RELATION_AT_MOST, RELATION_IS, RELATION_IS_NOT };
+enum relation {
+    RELATION_AT_LEAST = 1,
+    RELATION_AT_MOST,
+    RELATION_IS,
+    RELATION_IS_NOT,
+    RELATION_LESS_THAN
+};
 
 struct trial {
     enum quantity_id quantity;

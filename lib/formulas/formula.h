@@ -64,8 +64,12 @@ ingle_amount formula_number_amount(const struct formula *formula, unsigned numbe
 extern const struct formula formula_fixed;
 extern const struct formula formula_share;
 extern const struct formula formula_share_or_least;
+extern const struct formula formula_input_plus;
+extern const struct formula formula_input_or_most;
 extern const struct formula formula_within;
 extern const struct formula formula_above_step;
+/* switched.c */
+extern const struct formula formula_with_or_without;
 /* observed.c */
 extern const struct formula formula_observed;
 /* listing.c */
@@ -76,11 +80,25 @@ extern const struct formula formula_table_column;
 /* hearth.c */
 extern const struct formula formula_by_opening_area;
 extern const struct formula formula_by_firebox_raise;
+extern const struct formula formula_raised_above_begun_steps;
+extern const struct formula formula_raised_above_whole_steps;
+extern const struct formula formula_raised_from_begun_steps;
+extern const struct formula formula_raised_from_whole_steps;
+/* air.c */
+extern const struct formula formula_area_by_heat;
 /* smoke_chamber.c */
 extern const struct formula formula_by_smoke_chamber_walls;
 /* trim.c */
 extern const struct formula formula_projection_by_distance;
+extern const struct formula formula_limit_and_projection;
+/* chimney.c */
+extern const struct formula formula_rise_by_slope;
 /* flue.c */
 extern const struct formula formula_flue_share;
+/* flue_minimum.c */
+extern const struct formula formula_share_by_height;
+extern const struct formula formula_share_off_height;
+extern const struct formula formula_share_with_least;
+extern const struct formula formula_area_for_each;
 
 #endif

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * Formulas of any topic: a fixed limit, and a share of another quantity.
+ * Formulas of any topic: a fixed limit, a share of another quantity, a limit that another quantity
+ * switches.
  */
 #include "formulas/derived.h"
 #include "formulas/formula.h"
@@ -80,6 +81,57 @@ const struct formula formula_share_or_least = {
     .required = share_or_least_required,
 };
 
+static enum outcome input_plus_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t input = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &input);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    if (!wide_add(input, calculation->numbers[0], required)) {
+        return OUTCOME_OVERFLOW;
+    }
+    RECORD_STEP(calculation, .label = "required", .expression = "{0} + {1}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input),
+                             operand_number(calculation, 0)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_input_plus = {
+    .name = "input-plus",
+    .text = "What is required is the rule's input and `more`.",
+    .numbers = {{"more", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = input_plus_required,
+};
+
+static enum outcome input_or_most_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t input = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &input);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    int64_t most = calculation->numbers[0];
+    *required = input < most ? input : most;
+    RECORD_STEP(calculation, .label = "required", .expression = "the lesser of {0} and {1}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input),
+                             operand_number(calculation, 0)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_input_or_most = {
+    .name = "input-or-most",
+    .text = "What is required is the rule's input, but no more than `most`.",
+    .numbers = {{"most", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = input_or_most_required,
+};
+
 /* Number of `within`: how near the input has to be for the rule to ask anything. */
 enum { WITHIN_LIMIT, WITHIN_DISTANCE };
 
@@ -114,7 +166,8 @@ const struct formula formula_within = {
     .name = "within",
     .text = "What is required is `limit` where the rule's input is `within` or less; beyond, this "
             "rule asks nothing.",
-    .numbers = {{"limit", AS_JUDGED, INGLE_SCALE_USUAL}, {"within", INGLE_LENGTH, INGLE_SCALE_USUAL}},
+    .numbers = {{"limit", AS_JUDGED, INGLE_SCALE_USUAL},
+                {"within", INGLE_LENGTH, INGLE_SCALE_USUAL}},
     .drivers = {{THE_INPUT, 0}},
     .driver_count = 1,
     .required = within_required,

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * Combustible trim: how far a piece may project at its distance from the opening.
+ * Combustible trim: how far a piece may project at its distance from the opening, and how far away
+ * it has to be for its projection.
  */
 #include "formulas/formula.h"
 
@@ -59,4 +60,40 @@ const struct formula formula_projection_by_distance = {
     .drivers = {{THE_INPUT, 1}},
     .driver_count = 1,
     .required = projection_required,
+};
+
+/* ---- the distance that a projection asks for ------------------------------------------------ */
+
+enum { PROJECTING, NEAREST };
+
+static enum outcome limit_and_projection_required(struct calculation *calculation,
+                                                  int64_t *required)
+{
+    int64_t projection = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &projection);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    bool more = projection > calculation->numbers[PROJECTING];
+    if (!wide_add(calculation->numbers[NEAREST], more ? projection : 0, required)) {
+        return OUTCOME_OVERFLOW;
+    }
+    RECORD_STEP(calculation, .label = "required",
+                .expression = more ? "{0} > {1}, so {2} + {0}" : "{0} ≤ {1}, so {2}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], projection),
+                             operand_number(calculation, PROJECTING),
+                             operand_number(calculation, NEAREST)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_limit_and_projection = {
+    .name = "limit-and-projection",
+    .text = "What is required is `limit`, and the whole projection on top of it where that is more "
+            "than `projecting`.",
+    .numbers = {{"projecting", INGLE_LENGTH, INGLE_SCALE_USUAL},
+                {"limit", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = limit_and_projection_required,
 };

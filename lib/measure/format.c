@@ -168,10 +168,24 @@ static void add_mixed(struct text *text, uint64_t graduations, uint64_t denomina
 
 /* ---- each dimension ------------------------------------------------------------------------- */
 
+/* Whether a thickness is of those that sheet metal has, in thousandths of an inch. */
+static bool is_of_sheet(const struct showing *showing)
+{
+    return showing->denominator == FINEST_DENOMINATOR &&
+           showing->size < (uint64_t)INCHES_AND(0, 1, 8) &&
+           showing->size % (uint64_t)INCHES_AND(0, 1, 64) != 0 &&
+           showing->size % (uint64_t)INCHES_AND(0, 1, 1000) == 0;
+}
+
 /* Inches, or feet and inches. */
 static void show_inches(struct showing *showing)
 {
     const ingle_unit *foot = unit_at_place(UNIT_FOOT);
+    if (is_of_sheet(showing)) {
+        show_decimal(showing, INCHES(1), 1, SHOWN_PLACES);
+        add_unit(showing, unit_at_place(UNIT_INCH));
+        return;
+    }
     uint64_t graduation = (uint64_t)INCHES(1) / showing->denominator;
     uint64_t rest = showing->size % graduation;
     uint64_t count = showing->size / graduation + (rest >= graduation - rest ? 1 : 0);

@@ -180,6 +180,9 @@ ingle_status ingle_amendments_set_text(ingle_amendments *amendments,
     ingle_amount amount;
     size_t position = 0;
     ingle_rule_number_at(row, index, &amount);
+    if (amount.dimension == INGLE_CHOICE || amount.dimension == INGLE_FLAG) {
+        return refuse(amendments, INGLE_ERROR_DIMENSION, number, NULL); /* a state is no number */
+    }
     ingle_status status =
         ingle_amount_parse(text, length, amount.dimension, unit, &amount, &position);
     if (status >= 0 && amount.value < 0) {

@@ -1,22 +1,20 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * International Residential Code, chapter 10: masonry fireplaces.
+ * International Residential Code, chapter 10: fireplaces, chimneys, exterior air, masonry heaters.
  *
- * Numbers as printed, in inches, square inches and square feet: the metric values beside them in the
- * code are rounded, and not always alike, so they are not used. To add an edition, add it to
- * `editions` below; where a row changes, end the old one with `.until` and give the new one `.since`.
+ * Numbers as printed, in inches, square inches and square feet: the metric values beside them in
+ * the code are rounded, and not always alike, so they are not used. To add an edition, add it to
+ * `editions` below; where a row changes, end the old one with `.until` and give the new one
+ * `.since`.
  *
  * The opening's area is read as width times height of the clear finished opening at the face, which
  * the code does not define.
  */
 #include "measure/amounts.h"
+#include "standards/clearance_tables.h"
+#include "standards/chapter_conditions.h"
+#include "standards/gas_rows.h"
 #include "standards/publications.h"
-
-#define MASONRY_FIREPLACE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
-#define RUMFORD {QUANTITY_FIREBOX_DESIGN, IS, CHOICE_FIREBOX_DESIGN_RUMFORD}
-#define COMBUSTIBLE {QUANTITY_TRIM_COMBUSTIBLE, IS, true}
-#define ON_FACE {QUANTITY_TRIM_PLACE, IS, CHOICE_TRIM_PLACE_ON_FACE}
-#define ABUTTING {QUANTITY_TRIM_PLACE, IS, CHOICE_TRIM_PLACE_ABUTTING}
 
 static const struct ingle_rule rules[] = {
     /* Firebox and throat. */
@@ -30,7 +28,8 @@ static const struct ingle_rule rules[] = {
     {MATTER_PASSAGE_AREA, "R1001.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
      .inputs = {QUANTITY_FLUE_NET_AREA}, .numbers = {RATIO(1, 1)}, .when = {MASONRY_FIREPLACE},
      .role = ORDINARY,
-     .reading = "Throat, open damper and smoke chamber are each compared with the flue's net area."},
+     .reading = "Throat, open damper and smoke chamber are each compared with the flue's net "
+                "area."},
     {MATTER_RUMFORD_DEPTH, "R1001.6 exception", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_share_or_least, .inputs = {QUANTITY_OPENING_WIDTH},
      .numbers = {RATIO(1, 3), INCHES(12)}, .when = {MASONRY_FIREPLACE, RUMFORD},
@@ -83,6 +82,221 @@ static const struct ingle_rule rules[] = {
      .reading = "At exactly 6 in and at exactly 12 in from the opening the projection is limited; "
                 "further away this exception sets no limit."},
 
+    /* Clearance of the masonry. */
+    {MATTER_FIREPLACE_CLEARANCE, "R1001.11", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(2)},
+     .when = {MASONRY_FIREPLACE, NO(FIREPLACE_LISTED_FOR_CONTACT), NO(FIREPLACE_IN_MASONRY_WALL)}},
+    {MATTER_FIREPLACE_CLEARANCE_BACK, "R1001.11", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(4)},
+     .when = {MASONRY_FIREPLACE, NO(FIREPLACE_LISTED_FOR_CONTACT), NO(FIREPLACE_IN_MASONRY_WALL)}},
+    {MATTER_FIREPLACE_WALL_CONTACT, "R1001.11 exception 2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(12)},
+     .when = {MASONRY_FIREPLACE, NO(FIREPLACE_LISTED_FOR_CONTACT),
+              YES(FIREPLACE_IN_MASONRY_WALL)}},
+    {MATTER_ACCESSORIES, "R1001.13", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {MASONRY_FIREPLACE, YES(ACCESSORIES_PRESENT)}, .since = 2021},
+
+    /* Walls and footing. */
+    {MATTER_FIREBOX_WALL, "R1001.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_with_or_without,
+     .inputs = {QUANTITY_FIREBOX_LINING}, .numbers = {INCHES(8), INCHES(10)},
+     .when = {MASONRY_FIREPLACE}},
+    {MATTER_FIREBOX_LINING, "R1001.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(2)}, .when = {MASONRY_FIREPLACE, FIREBRICK}},
+    {MATTER_FIREBOX_JOINT, "R1001.5", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {INCHES_AND(0, 1, 4)}, .when = {MASONRY_FIREPLACE, FIREBRICK}},
+    {MATTER_STEEL_UNIT_LINING, "R1001.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES_AND(0, 1, 4)}, .when = {STEEL_UNIT, UNLISTED}},
+    {MATTER_STEEL_UNIT_WALL, "R1001.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(8)}, .when = {STEEL_UNIT, UNLISTED}},
+    {MATTER_STEEL_UNIT_MASONRY, "R1001.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(4)}, .when = {STEEL_UNIT, UNLISTED}},
+    {MATTER_DAMPER_HEIGHT, "R1001.7.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(8)}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_SMOKE_CHAMBER_WALL, "R1001.8", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_with_or_without, .inputs = {QUANTITY_SMOKE_CHAMBER_LINING},
+     .numbers = {INCHES(6), INCHES(8)}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_SMOKE_CHAMBER_LINING, "R1001.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(2)},
+     .when = {MASONRY_FIREPLACE,
+              {QUANTITY_SMOKE_CHAMBER_LINING, IS, CHOICE_SMOKE_CHAMBER_LINING_FIREBRICK}}},
+    {MATTER_SMOKE_CHAMBER_CLAY_LINING, "R1001.8", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES_AND(0, 5, 8)},
+     .when = {MASONRY_FIREPLACE,
+              {QUANTITY_SMOKE_CHAMBER_LINING, IS, CHOICE_SMOKE_CHAMBER_LINING_CLAY}}},
+    {MATTER_SMOKE_CHAMBER_PARGING, "R1001.8", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_FOOTING_THICKNESS, "R1001.2, R1003.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(12)}, .when = {MASONRY_CHIMNEY}},
+    {MATTER_FOOTING_PROJECTION, "R1001.2, R1003.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(6)}, .when = {MASONRY_CHIMNEY}},
+    {MATTER_FOOTING_BELOW_FROST, "R1001.2, R1003.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_share, .inputs = {QUANTITY_FOOTING_FROST_DEPTH}, .numbers = {RATIO(1, 1)},
+     .when = {MASONRY_CHIMNEY, {QUANTITY_FOOTING_FROST_DEPTH, MORE_THAN, 0}}},
+    {MATTER_FOOTING_BELOW_GRADE, "R1001.2, R1003.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(12)},
+     .when = {MASONRY_CHIMNEY, {QUANTITY_FOOTING_FROST_DEPTH, AT_MOST, 0}}},
+
+    {MATTER_CHIMNEY_CORBEL, "R1003.5", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_share,
+     .inputs = {QUANTITY_CHIMNEY_CORBELED_WALL}, .numbers = {RATIO(1, 2)},
+     .when = {MASONRY_CHIMNEY, {QUANTITY_CHIMNEY_CORBEL, IS_NOT, CHOICE_CHIMNEY_CORBEL_NONE}},
+     .reading = "On the second storey of a dwelling of two a corbel may be as much as the wall's "
+                "thickness; that is not asked here."},
+    {MATTER_CHIMNEY_CORBEL_WALL, "R1003.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(12)},
+     .when = {MASONRY_CHIMNEY, {QUANTITY_CHIMNEY_CORBEL, IS, CHOICE_CHIMNEY_CORBEL_ONE_SIDE}}},
+    {MATTER_CHIMNEY_SIZE_CHANGE, "R1003.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(6)}, .when = {MASONRY_CHIMNEY, YES(CHIMNEY_CHANGES_SIZE)}},
+
+    /* The chimney above the roof. */
+    {MATTER_CHIMNEY_HEIGHT, "R1003.9", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {FEET(3)}, .when = {MASONRY_CHIMNEY},
+     .reading = "The top is the flue's outlet, not that of a rain cap."},
+    {MATTER_CHIMNEY_HEIGHT_NEARBY, "R1003.9", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_within,
+     .inputs = {QUANTITY_NEARBY_DISTANCE}, .numbers = {FEET(2), FEET(10)},
+     .when = {MASONRY_CHIMNEY},
+     .reading = "The distance is taken horizontally. The top is the flue's outlet, not that of a "
+                "rain cap."},
+    {MATTER_SPARK_ARRESTOR_AREA, "R1003.9.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_FLUE_NET_AREA}, .numbers = {RATIO(4, 1)},
+     .when = {MASONRY_CHIMNEY, YES(SPARK_ARRESTOR_PRESENT)}},
+    {MATTER_SPARK_ARRESTOR_MESH_MOST, "R1003.9.2", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_fixed, .numbers = {INCHES_AND(0, 1, 2)},
+     .when = {MASONRY_CHIMNEY, YES(SPARK_ARRESTOR_PRESENT)}},
+    {MATTER_SPARK_ARRESTOR_MESH_LEAST, "R1003.9.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES_AND(0, 3, 8)},
+     .when = {MASONRY_CHIMNEY, YES(SPARK_ARRESTOR_PRESENT)}},
+    {MATTER_RAIN_CAP_AREA, "R1003.9.3", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_FLUE_NET_AREA}, .numbers = {RATIO(4, 1)},
+     .when = {MASONRY_CHIMNEY, YES(RAIN_CAP_PRESENT)}},
+
+    /* Walls, linings, cleanout. */
+    {MATTER_CHIMNEY_WALL, "R1003.10", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(4)}, .when = {MASONRY_CHIMNEY}, .reading = "By the nominal thickness."},
+    {MATTER_FLUE_LINED, "R1003.11", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_FLUE_LINING_NONE}, .when = {MASONRY_CHIMNEY}},
+    {MATTER_LINER_START, "R1003.12", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(8)}, .when = {STOVE, BUILT_OF_MASONRY, CLAY_LINER}},
+    {MATTER_FLUE_SLOPE, "R1003.12", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {DEGREES(30)}, .when = {MASONRY_CHIMNEY, CLAY_LINER}},
+    {MATTER_FLUE_SPACING, "R1003.13", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(4)},
+     .when = {MASONRY_CHIMNEY, {QUANTITY_CHIMNEY_FLUES, IS, CHOICE_CHIMNEY_FLUES_SEPARATE}}},
+    {MATTER_LINER_STAGGER, "R1003.13", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(4)},
+     .when = {MASONRY_CHIMNEY, {QUANTITY_CHIMNEY_FLUES, IS, CHOICE_CHIMNEY_FLUES_TOUCHING}}},
+    {MATTER_CLEANOUT_BASE, "R1003.17", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {INCHES(6)}, .when = {NO_FIREPLACE, BUILT_OF_MASONRY}},
+    {MATTER_CLEANOUT_INLET, "R1003.17", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(6)}, .when = {NO_FIREPLACE, BUILT_OF_MASONRY}},
+    {MATTER_CLEANOUT_HEIGHT, "R1003.17", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(6)}, .when = {NO_FIREPLACE, BUILT_OF_MASONRY}},
+
+    /* Clearance of the chimney. */
+    {MATTER_CHIMNEY_CLEARANCE, "R1003.18", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_with_or_without, .inputs = {QUANTITY_CHIMNEY_PLACE},
+     .numbers = {INCHES(1), INCHES(2)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), NO(CHIMNEY_IN_MASONRY_WALL)}},
+    {MATTER_CHIMNEY_WALL_CONTACT, "R1003.18 exception 2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(12)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), YES(CHIMNEY_IN_MASONRY_WALL)},
+     .until = 2021},
+    {MATTER_CHIMNEY_WALL_CONTACT, "R1003.18 exception 2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(8)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), YES(CHIMNEY_IN_MASONRY_WALL)},
+     .since = 2024},
+    {MATTER_CHIMNEY_TRIM_ABUTTING, "R1003.18 exception 3", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(12)}, .when = {MASONRY_CHIMNEY, YES(CHIMNEY_TRIM_ABUTS)},
+     .until = 2012},
+    {MATTER_CHIMNEY_TRIM_ABUTTING, "R1003.18 exception 3", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(8)}, .when = {MASONRY_CHIMNEY, YES(CHIMNEY_TRIM_ABUTS)},
+     .since = 2015},
+    {MATTER_CHIMNEY_CORNER_OVERLAP, "R1003.18 exception 3", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_fixed, .numbers = {INCHES(1)}, .when = {MASONRY_CHIMNEY, YES(CHIMNEY_TRIM_ABUTS)},
+     .until = 2012},
+
+    /* Cricket. */
+    {MATTER_CRICKET, "R1003.20", INGLE_BASIS_READ, INGLE_IS, &formula_observed, .numbers = {true},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_MEETS_RIDGE),
+              {QUANTITY_CHIMNEY_WIDTH, MORE_THAN, INCHES(30)}}},
+    {MATTER_CRICKET_HEIGHT, "Table R1003.20", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_rise_by_slope, .inputs = {QUANTITY_CHIMNEY_WIDTH, QUANTITY_ROOF_SLOPE},
+     .numbers = {RATIO(2, 1)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_MEETS_RIDGE),
+              {QUANTITY_CHIMNEY_WIDTH, MORE_THAN, INCHES(30)}, YES(CRICKET_PRESENT)},
+     .reading = "Printed for slopes of 12, 8, 6, 4 and 3 in 12, as a half, a third, a quarter, a "
+                "sixth and an eighth of the width. For any other slope the height is derived: all "
+                "the printed rows are the width times the slope, divided by 2."},
+
+    /* Factory-built fireplaces. */
+    {MATTER_LISTING_PLATE, "R1004.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_LISTING_LABEL_LISTED}, .when = {FACTORY_BUILT}},
+    {MATTER_FACTORY_HEARTH_FRONT, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
+     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .when = {FACTORY_BUILT}},
+    {MATTER_FACTORY_HEARTH_SIDE, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
+     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .when = {FACTORY_BUILT}},
+    {MATTER_FACTORY_HEARTH_SEEN, "R1004.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {FACTORY_BUILT}},
+    {MATTER_FACTORY_CHIMNEY_OFFSET, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {DEGREES(30)}, .when = {FACTORY_BUILT}, .until = 2021},
+    {MATTER_FACTORY_CHIMNEY_OFFSET, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {DEGREES(30)}, .when = {FACTORY_BUILT}, .since = 2024,
+     .reading = "R1005.9 lets the chimney's own manual come first."},
+    {MATTER_FACTORY_CHIMNEY_ELBOWS, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {4}, .when = {FACTORY_BUILT}, .until = 2021},
+    {MATTER_FACTORY_CHIMNEY_ELBOWS, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {4}, .when = {FACTORY_BUILT}, .since = 2024,
+     .reading = "R1005.9 lets the chimney's own manual come first."},
+    {MATTER_INSULATION_SHIELD_HEIGHT, "R1005.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(2)}, .when = {FACTORY_BUILT, YES(FACTORY_THROUGH_INSULATION)},
+     .since = 2018},
+    {MATTER_INSULATION_SHIELD_STEEL, "R1005.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES_AND(0, 187, 10000)},
+     .when = {FACTORY_BUILT, YES(FACTORY_THROUGH_INSULATION)}, .since = 2018},
+
+    /* Masonry heaters. */
+    {MATTER_HEATER_CLEARANCE, "R1002.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(36)}, .when = {HEATER, UNLISTED}, .role = ORDINARY},
+    {MATTER_THICK_HEATER_CLEARANCE, "R1002.5 exception 1", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(4)}, .when = {HEATER, UNLISTED}, .role = EXCEPTION},
+    {MATTER_THICK_HEATER_WALL, "R1002.5 exception 1", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(8)}, .when = {HEATER, UNLISTED}, .role = EXCEPTION},
+    {MATTER_THICK_HEATER_CHANNEL, "R1002.5 exception 1", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(5)}, .when = {HEATER, UNLISTED}, .role = EXCEPTION},
+    {MATTER_THICK_HEATER_CEILING, "R1002.5 exception 1", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(8)}, .when = {HEATER, UNLISTED}, .role = EXCEPTION},
+    {MATTER_HEATER_FLOOR, "R1002.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(4)}, .when = {HEATER}},
+
+    /* Exterior air. */
+    {MATTER_EXTERIOR_AIR, "R1006.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_AIR_DUCT_STATE_CONNECTED}, .when = {A_FIREPLACE, NO(AIR_ROOM_PRESSURIZED)}},
+    {MATTER_AIR_AREA, "R1006.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {SQUARE_INCHES(6)}, .when = {A_FIREPLACE, NO_FACTORY_BUILT, SUPPLIED}},
+    {MATTER_AIR_AREA_MOST, "R1006.4", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {SQUARE_INCHES(55)}, .when = {A_FIREPLACE, NO_FACTORY_BUILT, SUPPLIED}},
+    {MATTER_AIR_INTAKE_PLACE, "R1006.2", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_AIR_INTAKE_PLACE_INDOORS}, .when = {A_FIREPLACE, SUPPLIED}},
+    {MATTER_AIR_INTAKE_HEIGHT, "R1006.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {false}, .when = {A_FIREPLACE, SUPPLIED}, .until = 2012},
+    {MATTER_AIR_INTAKE_HEIGHT, "R1006.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {false}, .when = {A_FIREPLACE, NO_FACTORY_BUILT, SUPPLIED}, .since = 2015},
+    {MATTER_AIR_INTAKE_SCREEN, "R1006.2", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {INCHES_AND(0, 1, 4)}, .when = {A_FIREPLACE, SUPPLIED},
+     .reading = "The mesh that is named is read as the widest allowed."},
+    {MATTER_AIR_DUCT_CLEARANCE, "R1006.3", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_within,
+     .inputs = {QUANTITY_AIR_DUCT_CLEARANCE_AT}, .numbers = {INCHES(1), FEET(5)},
+     .when = {A_FIREPLACE, SUPPLIED, NO(AIR_DUCT_LISTED)}},
+    {MATTER_AIR_OUTLET_PLACE, "R1006.5", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_AIR_OUTLET_PLACE_ELSEWHERE}, .when = {A_FIREPLACE, SUPPLIED},
+     .since = 2015},
+    {MATTER_AIR_OUTLET_DISTANCE, "R1006.5", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {INCHES(24)},
+     .when = {A_FIREPLACE, SUPPLIED,
+              {QUANTITY_AIR_OUTLET_PLACE, IS, CHOICE_AIR_OUTLET_PLACE_HEARTH_LEVEL}},
+     .since = 2015},
+    {MATTER_AIR_OUTLET_CLOSABLE, "R1006.5", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {A_FIREPLACE, SUPPLIED}, .since = 2015},
+
     /* Flue. */
     {MATTER_FLUE_AREA, "R1003.15.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_flue_share,
      .inputs = {QUANTITY_OPENING_AREA},
@@ -90,51 +304,41 @@ static const struct ingle_rule rules[] = {
      .when = {MASONRY_FIREPLACE},
      .reading = "The aspect ratio of a named liner is taken from its nominal outside size, that of "
                 "a measured flue from its inside."},
+
+    /* The flue's condition (read in the edition of 2015 alone), and doors. */
+    {MATTER_FLUE_LINING, "M1801.3.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_FLUE_LINING_SOUND}, .since = 2015, .until = 2015,
+     .reading = "No width of a crack or gap is allowed."},
+    {MATTER_FLUE_OBSTRUCTED, "M1801.3.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {false}, .since = 2015, .until = 2015},
+    {MATTER_FLUE_DEPOSITS, "M1801.3.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_CREOSOTE_KIND_NONE}, .since = 2015, .until = 2015},
+    {MATTER_GLASS_DOORS_LISTED, "R1004.5", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true},
+     .when = {{QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_FACTORY_BUILT_FIREPLACE},
+              {QUANTITY_GLASS_DOORS_KIND, IS, CHOICE_GLASS_DOORS_KIND_GASKETED}},
+     .since = 2015},
+
+    /* Gas in fireplaces. */
+#include "standards/irc_gas.def"
+
+    /* Stoves. */
+#include "standards/irc_mechanical.def"
 };
 
 #define ROUND_TABLE "Table R1003.14(1)"
 #define RECTANGULAR_TABLE "Table R1003.14(2)"
 
-/* Net areas in square inches, in printed order. The round ones are cut down to whole numbers. */
 static const struct liner liners[] = {
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_6, INCHES(6), 0, SQUARE_INCHES(28), false},
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_7, INCHES(7), 0, SQUARE_INCHES(38), false},
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_8, INCHES(8), 0, SQUARE_INCHES(50), false},
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_10, INCHES(10), 0, SQUARE_INCHES(78), false},
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_10_75, INCHES_AND(10, 3, 4), 0, SQUARE_INCHES(90), false},
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_12, INCHES(12), 0, SQUARE_INCHES(113), false},
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_15, INCHES(15), 0, SQUARE_INCHES(176), false},
-    {ROUND_TABLE, CHOICE_FLUE_LINER_ROUND_18, INCHES(18), 0, SQUARE_INCHES(254), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_4_5X8_5, INCHES_AND(4, 1, 2), INCHES_AND(8, 1, 2),
-     SQUARE_INCHES(23), true},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_4_5X13, INCHES_AND(4, 1, 2), INCHES(13),
-     SQUARE_INCHES(34), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_8X8, INCHES(8), INCHES(8), SQUARE_INCHES(42), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_8_5X8_5, INCHES_AND(8, 1, 2), INCHES_AND(8, 1, 2),
-     SQUARE_INCHES(49), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_8X12, INCHES(8), INCHES(12), SQUARE_INCHES(67), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_8_5X13, INCHES_AND(8, 1, 2), INCHES(13),
-     SQUARE_INCHES(76), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_12X12, INCHES(12), INCHES(12), SQUARE_INCHES(102), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_8_5X18, INCHES_AND(8, 1, 2), INCHES(18),
-     SQUARE_INCHES(101), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_13X13, INCHES(13), INCHES(13), SQUARE_INCHES(127), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_12X16, INCHES(12), INCHES(16), SQUARE_INCHES(131), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_13X18, INCHES(13), INCHES(18), SQUARE_INCHES(173), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_16X16, INCHES(16), INCHES(16), SQUARE_INCHES(181), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_16X20, INCHES(16), INCHES(20), SQUARE_INCHES(222), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_18X18, INCHES(18), INCHES(18), SQUARE_INCHES(233), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_20X20, INCHES(20), INCHES(20), SQUARE_INCHES(298), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_20X24, INCHES(20), INCHES(24), SQUARE_INCHES(335), false},
-    {RECTANGULAR_TABLE, CHOICE_FLUE_LINER_24X24, INCHES(24), INCHES(24), SQUARE_INCHES(431), false},
+#include "standards/liners.def"
 };
 
 #define EDITION(year, more)                                                                     \
     {                                                                                           \
         .id = "irc-" #year, .title = "International Residential Code", .place = "United States", \
-        .note = "International Residential Code " #year ", chapter 10, masonry fireplaces: "    \
+        .note = "International Residential Code " #year ", chapter 10, fireplaces and chimneys: " \
                 "numbers as printed in inches." more,                                           \
-        .unit = UNIT_INCH, .edition = year, .rules = rules, .rule_count = COUNT_OF(rules),           \
+        .unit = UNIT_INCH, .edition = year, .rules = rules, .rule_count = COUNT_OF(rules),       \
         .liners = liners, .liner_count = COUNT_OF(liners)                                       \
     }
 

@@ -9,7 +9,47 @@
 
 static const struct publication *const publications[] = {
     &publication_irc,
+    &publication_ibc,
+    &publication_irc_early,
+    &publication_nfpa_211_inspection,
+    &publication_nfpa_211_fireplaces,
+    &publication_cabo,
+    &publication_ubc,
+    &publication_sbc,
+    &publication_nbfu,
+    &publication_farmers_bulletins,
+    &publication_federal_us,
+    &publication_bia,
+    &publication_local_us,
+    &publication_missouri_extension,
+    &publication_nfpa_211,
+    &publication_nasd_1254,
+    &publication_imc,
+    &publication_ifgc_2009,
+    &publication_nyc_mechanical,
+    &publication_nyc_administrative,
+    &publication_newburgh_heights,
+    &publication_ohio,
+    &publication_missouri,
+    &publication_lorain,
+    &publication_north_hempstead,
+    &publication_red_lion,
+    &publication_florida_mechanical,
+    &publication_purdue,
+    &publication_state_stove_rules,
+    &publication_hud_manufactured_home,
     &publication_common_practice,
+    &publication_common_practice_canada,
+    &publication_canada,
+    &publication_csa_b365,
+    &publication_england,
+    &publication_europe,
+    &publication_australia,
+    &publication_nfpa_54,
+    &publication_california,
+    &publication_massachusetts,
+    &publication_ifgc,
+    &publication_older_gas,
 };
 
 /* ---- standards ------------------------------------------------------------------------------ */
@@ -237,16 +277,25 @@ static const char *const test_words[] = {
     [MORE_THAN] = " is more than ", [AT_MOST] = " is at most ", [LESS_THAN] = " is less than ",
 };
 
+/* In inches where that is exact, as it is for publications that print them; else in millimetres. */
+static void add_exactly(struct text *text, ingle_amount amount)
+{
+    char written[64];
+    ingle_format metric = {sizeof metric, unit_at_place(UNIT_MILLIMETRE), 0, 0};
+    ingle_amount_format(&amount, NULL, written, sizeof written, NULL);
+    if (strncmp(written, "≈", strlen("≈")) == 0) {
+        ingle_amount_format(&amount, &metric, written, sizeof written, NULL);
+    }
+    text_add(text, written);
+}
+
 static void add_condition(struct text *text, const struct condition *condition)
 {
     const ingle_quantity *quantity = &quantities[condition->quantity];
     text_add(text, quantity->id);
     text_add(text, test_words[condition->test]);
     if (quantity->dimension != INGLE_FLAG && quantity->dimension != INGLE_CHOICE) {
-        char amount[64];
-        ingle_amount value = quantity_amount(condition->quantity, condition->value);
-        ingle_amount_format(&value, NULL, amount, sizeof amount, NULL);
-        text_add(text, amount);
+        add_exactly(text, quantity_amount(condition->quantity, condition->value));
     } else if (quantity->dimension == INGLE_FLAG) {
         text_add(text, condition->value != 0 ? "yes" : "no");
     } else {
@@ -285,6 +334,7 @@ static const char *const relation_names[] = {
     [INGLE_AT_MOST] = "at-most",
     [INGLE_IS] = "is",
     [INGLE_IS_NOT] = "is-not",
+    [INGLE_LESS_THAN] = "less-than",
 };
 
 const char *ingle_relation_name(ingle_relation relation)

@@ -64,7 +64,7 @@ struct choice {
 struct group {
     const char *id;
     const char *how; /* how one that repeats is recorded as a whole */
-    uint8_t first;   /* of its quantities in the catalogue */
+    uint16_t first;  /* of its quantities in the catalogue */
     bool repeats;
 };
 

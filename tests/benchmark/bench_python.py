@@ -79,7 +79,8 @@ def main():
     standards = ['irc-2021']
     yardstick = seconds(lambda: plain(PLAIN), 20_000)
     rows = (('six rules in plain Python', yardstick),
-            ('ingle.check, no working', seconds(lambda: ingle.check(DOCUMENT, working=False), 2000)),
+            ('ingle.check, no working',
+             seconds(lambda: ingle.check(DOCUMENT, working=False), 2000)),
             ('ingle.check', seconds(lambda: ingle.check(DOCUMENT), 1000)),
             ('Survey made and recorded', seconds(make_objects, 2000)),
             ('Report and its verdicts', seconds(lambda: judge(survey, standards), 2000)))

@@ -7,13 +7,17 @@ fixed, with what must come out at each. Each number of a row has probes of its o
 from fractions import Fraction
 from typing import NamedTuple
 
-from written import FOOT, INCH, RATIO_ONE, SQUARE_INCH
+from written import FOOT, INCH, KILOWATT, RATIO_ONE, SQUARE_INCH
 
 MEETS, FAILS, NOT_APPLICABLE = "meets", "fails", None
+OUTSIDE = "not-applicable"  # a finding that says that no value is printed
 
 # Amounts for an input that has no limit of its own; the second makes rounding show.
 INPUTS = {"length": (42 * INCH, 42 * INCH + 1), "area": (1080 * SQUARE_INCH,
-                                                         1080 * SQUARE_INCH + 7)}
+                                                         1080 * SQUARE_INCH + 7),
+          "ratio": (RATIO_ONE, RATIO_ONE + 1)}
+SLOPES = (RATIO_ONE * 6 // 12, RATIO_ONE * 7 // 12)
+BY_LISTING = "by-listing"
 
 
 class Probe(NamedTuple):
@@ -25,13 +29,28 @@ class Probe(NamedTuple):
     expected: tuple
 
 
+class Sight(NamedTuple):
+    """A choice or flag that is seen: `expected` says what must come out for each of its values."""
+    numbers: tuple
+    fixed: dict
+    varied: str
+    expected: dict
+
+
 class Row(NamedTuple):
-    """What the probes need of a rule: its relation, the quantity judged, its input, its numbers."""
+    """What the probes need of a rule: its relation, the quantity judged, its input, its numbers.
+
+    `choices` are what the judged quantity can be seen to be, `source_choices` what the input can.
+    """
     relation: str
     judged: str
     source: str
     source_dimension: str
     numbers: dict
+    sources: tuple = ()
+    choices: tuple = ()
+    source_choices: tuple = ()
+    table: tuple = None
 
 
 def times(row, amount, ratio):
@@ -44,7 +63,8 @@ def times(row, amount, ratio):
 def verdict(row, measured, required):
     if required is NOT_APPLICABLE:
         return NOT_APPLICABLE
-    good = measured >= required if row.relation == "at-least" else measured <= required
+    good = {"at-least": measured >= required, "at-most": measured <= required,
+            "less-than": measured < required}[row.relation]
     return MEETS if good else FAILS
 
 
@@ -85,6 +105,21 @@ def share_or_least(row):
     yield around_judged(row, ("least",), {row.source: even - INCH}, least)
     yield around_judged(row, ("ratio",), {row.source: even + INCH}, required(even + INCH))
     yield around_source(row, ("ratio", "least"), least, even, required)
+
+
+def input_plus(row):
+    more = row.numbers["more"]
+    for amount in INPUTS[row.source_dimension]:
+        yield around_judged(row, ("more",), {row.source: amount}, amount + more)
+    amount = INPUTS[row.source_dimension][0]
+    yield around_source(row, ("more",), amount + more, amount, lambda source: source + more)
+
+
+def input_or_most(row):
+    most = row.numbers["most"]
+    yield around_judged(row, (), {row.source: most - INCH}, most - INCH)
+    yield around_judged(row, ("most",), {row.source: most + INCH}, most)
+    yield around_source(row, ("most",), most - 1, most, lambda source: min(source, most))
 
 
 def step(row, at, below, beyond):
@@ -158,13 +193,197 @@ def flue_share(row):
                     (verdict(row, few, few), verdict(row, few, many), verdict(row, few, many)))
 
 
+def observed(row):
+    state = row.numbers["state"]
+    expected = {choice: MEETS if (choice == state) == (row.relation == "is") else FAILS
+                for choice in row.choices}
+    yield Sight(("state",), {}, row.judged, expected)
+
+
+def by_listing(row):
+    amount = INPUTS[row.source_dimension][0]
+    yield around_judged(row, (), {row.source: amount}, amount)
+    yield Probe((), {row.judged: amount}, row.source, amount,
+                tuple(verdict(row, amount, amount + off) for off in (-1, 0, 1)))
+
+
+def within(row):
+    limit, distance = row.numbers["limit"], row.numbers["within"]
+    for near in (0, distance):
+        yield around_judged(row, ("limit",), {row.source: near}, limit)
+    short = limit - 1 if row.relation == "at-least" else limit + 1
+    yield around_source(row, ("within",), short, distance,
+                        lambda amount: limit if amount <= distance else NOT_APPLICABLE)
+
+
+def above_step(row):
+    at, up_to, above = (row.numbers[name] for name in ("step", "up-to", "above"))
+
+    def required(amount):
+        return above if amount > at else up_to
+
+    yield around_judged(row, ("up-to",), {row.source: at}, up_to)
+    yield around_judged(row, ("above",), {row.source: at + 1}, above)
+    yield around_source(row, ("step",), min(up_to, above), at, required)
+
+
+def with_or_without(row):
+    without, *others = row.source_choices
+    yield around_judged(row, ("without",), {row.source: without}, row.numbers["without"])
+    for other in others:
+        yield around_judged(row, ("with",), {row.source: other}, row.numbers["with"])
+
+
+def limit_and_projection(row):
+    projecting, limit = row.numbers["projecting"], row.numbers["limit"]
+
+    def required(projection):
+        return limit + projection if projection > projecting else limit
+
+    for projection in (0, projecting):
+        yield around_judged(row, ("limit",), {row.source: projection}, limit)
+    yield around_judged(row, ("limit",), {row.source: projecting + 1}, required(projecting + 1))
+    yield around_source(row, ("projecting",), limit, projecting, required)
+
+
+def rise_by_slope(row):
+    along, slope = row.sources
+    divisor = row.numbers["divisor"]
+
+    def required(width, rise):
+        return -(-width * rise // divisor)
+
+    for width in INPUTS["length"]:
+        for rise in SLOPES:
+            yield around_judged(row, ("divisor",), {along: width, slope: rise},
+                                required(width, rise))
+    width, rise = INPUTS["length"][0], SLOPES[0]
+    even = width * rise // divisor * divisor // rise
+    yield Probe(("divisor",), {slope: rise, row.judged: required(even, rise)}, along, even,
+                tuple(verdict(row, required(even, rise), required(even + off, rise))
+                      for off in (-1, 0, 1)))
+
+
+def by_height(row, gap):
+    height, shorter, taller = (row.numbers[name] for name in ("height", "shorter", "taller"))
+    area, tall = row.sources
+    for opening in INPUTS["area"]:
+        for name, at in (("shorter", height - 1), ("taller", height + 1)):
+            yield around_judged(row, (name,), {area: opening, tall: at},
+                                times(row, opening, row.numbers[name]))
+    opening = INPUTS["area"][0]
+    low, high = sorted((shorter, taller))
+    few, many = times(row, opening, low), times(row, opening, high)
+    at_height = OUTSIDE if gap else verdict(row, few, times(row, opening, taller))
+    yield Probe(("height",), {row.judged: few, area: opening}, tall, height,
+                (verdict(row, few, times(row, opening, shorter)), at_height,
+                 verdict(row, few, times(row, opening, taller))))
+    yield Probe(("shorter", "taller"), {tall: height + 1, row.judged: many}, area,
+                opening * high // taller,
+                tuple(verdict(row, many, times(row, opening * high // taller + off, taller))
+                      for off in (-1, 0, 1)))
+
+
+def share_by_height(row):
+    yield from by_height(row, False)
+
+
+def share_off_height(row):
+    yield from by_height(row, True)
+
+
+def share_with_least(row):
+    for shape in ("round", "sided"):
+        ratio, least = row.numbers[shape], row.numbers[shape + "-least"]
+        seen = {"flue.shape": "round" if shape == "round" else "square"}
+        even = least * RATIO_ONE // ratio  # from here on the share is the greater
+        for opening in (even + 7, even + SQUARE_INCH):
+            yield around_judged(row, (shape,), {**seen, row.source: opening},
+                                times(row, opening, ratio))
+        yield around_judged(row, (shape + "-least",), {**seen, row.source: even - SQUARE_INCH},
+                            least)
+        yield Probe((shape, shape + "-least"), {**seen, row.judged: least}, row.source, even,
+                    tuple(verdict(row, least, max(least, times(row, even + off, ratio)))
+                          for off in (-1, 0, 1)))
+
+
+def area_for_each(row):
+    each, per = row.numbers["each"], row.numbers["per"]
+
+    def required(opening):
+        return -(-opening * each // per)
+
+    for opening in INPUTS["area"]:
+        yield around_judged(row, ("each", "per"), {row.source: opening}, required(opening))
+    yield around_source(row, ("each", "per"), required(7 * per), 7 * per, required)
+
+
+def raised(row, at_trigger, begun):
+    """A hearth that grows in steps with the height of the fire chamber above it."""
+    trigger, level, raised_by, grows_from, every, more = (row.numbers[name] for name in (
+        "trigger", "level", "raised", "from", "every", "more"))
+
+    def required(raise_):
+        if raise_ < trigger or (raise_ == trigger and not at_trigger):
+            return level
+        if raise_ <= grows_from:
+            return raised_by
+        steps, rest = divmod(raise_ - grows_from, every)
+        return raised_by + more * (steps + (1 if begun and rest else 0))
+
+    first = trigger if at_trigger else trigger + 1
+    yield around_judged(row, ("level",), {row.source: first - 1}, level)
+    yield around_judged(row, ("raised",), {row.source: first}, raised_by)
+    yield around_judged(row, ("raised",), {row.source: grows_from}, raised_by)
+    yield around_source(row, ("trigger",), level, trigger, required)
+    for steps in (1, 2, 3):
+        at = grows_from + every * steps
+        yield around_judged(row, ("more",), {row.source: at}, raised_by + more * steps)
+        yield around_source(row, ("every", "from"), required(at if begun else at - 1), at,
+                            required)
+
+
+def area_by_heat(row):
+    """An area for each kilowatt, another for each above a heat output."""
+    up_to, first, more = (row.numbers[name] for name in ("up-to", "first", "more"))
+
+    def required(heat):
+        area = Fraction(first * min(heat, up_to) + more * max(0, heat - up_to), KILOWATT)
+        return -(-area.numerator // area.denominator)
+
+    yield around_source(row, ("up-to", "first"), required(up_to), up_to, required)
+    if first:
+        yield around_judged(row, ("first",), {row.source: up_to - KILOWATT},
+                            required(up_to - KILOWATT))
+    for heat in (up_to + KILOWATT, up_to + 3 * KILOWATT + 7):
+        yield around_judged(row, ("more",), {row.source: heat}, required(heat))
+
+
 FORMULAS = {
+    "area-by-heat": area_by_heat,
+    "raised-above-begun-steps": lambda row: raised(row, False, True),
+    "raised-above-whole-steps": lambda row: raised(row, False, False),
+    "raised-from-begun-steps": lambda row: raised(row, True, True),
+    "raised-from-whole-steps": lambda row: raised(row, True, False),
     "fixed": fixed,
     "share": share,
     "share-or-least": share_or_least,
+    "input-plus": input_plus,
+    "input-or-most": input_or_most,
     "by-opening-area": by_opening_area,
     "by-firebox-raise": by_firebox_raise,
     "by-smoke-chamber-walls": by_smoke_chamber_walls,
     "projection-by-distance": projection_by_distance,
     "flue-share": flue_share,
+    "observed": observed,
+    "by-listing": by_listing,
+    "within": within,
+    "above-step": above_step,
+    "with-or-without": with_or_without,
+    "limit-and-projection": limit_and_projection,
+    "rise-by-slope": rise_by_slope,
+    "area-for-each": area_for_each,
+    "share-by-height": share_by_height,
+    "share-off-height": share_off_height,
+    "share-with-least": share_with_least,
 }

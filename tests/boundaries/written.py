@@ -5,10 +5,12 @@ An amount is a whole number of base units: nanometres, square nanometres, millio
 arcsecond. Each way names the unit it is written in, so that a test can tell which are covered.
 """
 import re
+from fractions import Fraction
 
 INCH, FOOT = 25_400_000, 304_800_000
 SQUARE_INCH, SQUARE_FOOT = INCH * INCH, FOOT * FOOT
 DEGREE = 3_600_000_000
+BTU, KILOWATT, WATT = 105_505_585_262, 360_000_000_000_000, 360_000_000_000
 RATIO_ONE = 36_000_000_000
 
 # The radian holds no whole number of base units, so no amount can be written in it exactly.
@@ -83,27 +85,68 @@ def angles(value):
     yield "deg", with_unit(fraction(value, DEGREE), "deg"), None
 
 
-WAYS = {"length": lengths, "area": areas, "angle": angles}
+def powers(value):
+    for unit, size in (("Btu/h", BTU), ("kW", KILOWATT), ("W", WATT)):
+        yield unit, "%s %s" % (fraction(value, size), unit), None
+        yield unit, "%s %s" % (mixed(value, size), unit), None
+    yield "Btu/h", with_unit(fraction(value, BTU), "[Btu_IT]/h"), None
+
+
+def counts(value):
+    yield "", str(value), None
+    yield "", raw(value), None
+
+
+WAYS = {"length": lengths, "area": areas, "angle": angles, "count": counts, "power": powers}
 
 
 def units_of(dimension):
     """The ids of the units in which WAYS writes a dimension."""
-    return {unit for unit, _, _ in WAYS[dimension](1)}
+    return {unit for unit, _, _ in WAYS[dimension](1) if unit}
+
+
+def ways(value, dimension):
+    """(unit id, written, unit of the document or None) for each way to write an amount."""
+    if dimension in WAYS:
+        yield from WAYS[dimension](value)
+    else:
+        yield None, fraction(value, RATIO_ONE), None
 
 
 def plain(value, dimension):
     """One way, for amounts that are not the ones under test."""
-    return next(WAYS[dimension](value))[1]
+    return next(ways(value, dimension))[1]
 
 
-def read_number(text):
-    """The base units of a number of a rule as a catalogue shows it: `6 ft2`, `45°`, `1/12`."""
-    match = re.fullmatch(r"(?:(\d+)(?: |$|(?=°)))?(?:(\d+)/(\d+) ?)?(in|ft|in2|ft2|°)?", text)
+SIZES = {"in": INCH, "ft": FOOT, "in2": SQUARE_INCH, "ft2": SQUARE_FOOT, "°": DEGREE,
+         "deg": DEGREE, "mm": 10 ** 6, "cm": 10 ** 7, "m": 10 ** 9, "mm2": 10 ** 12,
+         "cm2": 10 ** 14, "m2": 10 ** 18, "Btu/h": BTU, "kW": KILOWATT, None: RATIO_ONE}
+
+METRIC = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m|mm2|cm2|m2|kW)")
+
+
+def read_number(number, dimension=None):
+    """The base units of a number of a rule as a catalogue shows it: `6 ft2`, `45°`, `1/12`.
+
+    Where its text is only near, its decimals are exact.
+    """
+    text = number if isinstance(number, str) else number["text"]
+    if text.startswith("≈") or "." in text:
+        exact = Fraction(str(number["value"])) * SIZES[number.get("unit")]
+        if exact.denominator != 1:
+            raise AssertionError("no whole number of base units: %r" % number)
+        return int(exact)
+    metric = METRIC.fullmatch(text)
+    if metric:
+        exact = Fraction(metric[1]) * SIZES[metric[2]]
+        if exact.denominator != 1:
+            raise AssertionError("no whole number of base units: %r" % text)
+        return int(exact)
+    match = re.fullmatch(r"(?:(\d+)(?: |$|(?=°)))?(?:(\d+)/(\d+) ?)?(in|ft|in2|ft2|°|Btu/h)?", text)
     if not match or not text:
         raise AssertionError("no exact number: %r" % text)
     whole, above, below, unit = match.groups()
-    size = {"in": INCH, "ft": FOOT, "in2": SQUARE_INCH, "ft2": SQUARE_FOOT, "°": DEGREE,
-            None: RATIO_ONE}[unit]
+    size = 1 if dimension == "count" and unit is None else SIZES[unit]
     value = int(whole or 0) * size
     if above:
         part, left = divmod(int(above) * size, int(below))

@@ -100,6 +100,36 @@ static const struct entry at_the_limits[] = {
     {"hearth.thickness", "4 in", NULL},
     {"hearth.extension-thickness", "2 in", NULL},
     {"flue.liner", "13x13", NULL},
+    {"firebox.lining", "firebrick", NULL},
+    {"firebox.wall-thickness", "8 in", NULL},
+    {"firebox.lining-thickness", "2 in", NULL},
+    {"firebox.joint-width", "1/4 in", NULL},
+    {"fireplace.front-clearance", "2 in", NULL},
+    {"fireplace.side-clearance", "2 in", NULL},
+    {"fireplace.back-clearance", "4 in", NULL},
+    {"damper.height", "8 in", NULL},
+    {"smoke-chamber.wall-thickness", "8 in", NULL},
+    {"smoke-chamber.parged", "yes", NULL},
+    {"footing.thickness", "12 in", NULL},
+    {"footing.projection", "6 in", NULL},
+    {"footing.frost-depth", "42 in", NULL},
+    {"footing.depth", "42 in", NULL},
+    {"chimney.height-above-roof", "3 ft", NULL},
+    {"chimney.wall-thickness", "4 in", NULL},
+    {"chimney.width", "30 in", NULL},
+    {"chimney.clearance", "2 in", NULL},
+    {"flue.lining", "sound", NULL},
+    {"flue.slope", "30 deg", NULL},
+    {"flue.obstructed", "no", NULL},
+    {"creosote.kind", "none", NULL},
+    {"air.duct-state", "connected", NULL},
+    {"air.area", "6 in2", NULL},
+    {"air.intake-place", "outdoors", NULL},
+    {"air.intake-above-firebox", "no", NULL},
+    {"air.screen-mesh", "1/4 in", NULL},
+    {"air.duct-listed", "yes", NULL},
+    {"air.outlet-place", "firebox", NULL},
+    {"air.outlet-closable", "yes", NULL},
     {NULL, NULL, NULL},
 };
 
@@ -111,6 +141,11 @@ static inline void survey_at_the_limits(ingle_survey *survey)
                                         {"trim[0].projection", "1 in", NULL},
                                         {NULL, NULL, NULL}};
     record_entries(survey, trim);
+    assert_int_equal(ingle_survey_add_item(survey, "nearby", "ridge", NULL), INGLE_OK);
+    static const struct entry nearby[] = {{"nearby[0].distance", "10 ft", NULL},
+                                          {"nearby[0].rise", "1 ft", NULL},
+                                          {NULL, NULL, NULL}};
+    record_entries(survey, nearby);
 }
 
 #endif

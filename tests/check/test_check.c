@@ -167,6 +167,7 @@ static void at_the_limits_all_is_met(void **state)
     for (size_t s = 0; s < 5; s++) {
         static const char *const editions[] = {"irc-2012", "irc-2015", "irc-2018", "irc-2021",
                                                "irc-2024"};
+        static const size_t counts[] = {43, 48, 45, 45, 45};
         check(editions[s]);
         for (size_t i = 0; i < ingle_report_finding_count(report); i++) {
             const ingle_finding *finding = ingle_report_finding_at(report, i);
@@ -174,9 +175,10 @@ static void at_the_limits_all_is_met(void **state)
             assert_int_equal(ingle_finding_remedy_count(finding), 0);
             assert_int_equal(ingle_finding_missing_count(finding), 0);
         }
-        /* R1001.6: 3 and 3 passages; R1001.7: 3; R1001.8.1: 2; R1001.9: 2; R1001.10: 3;
-           R1001.11: 2; R1003.15.1: 1 */
-        assert_int_equal(ingle_report_finding_count(report), 19);
+        /* Footing: 3; R1001.5: 3; R1001.6: 3 and 3 passages; R1001.7: 4; R1001.8: 4; R1001.9: 2;
+           R1001.10: 3; R1001.11: 5; R1003.9 to R1003.12: 5; R1003.15.1: 1; R1003.18: 1; R1006: 6.
+           Later editions: R1006.5, and what is asked in 2015 of a flue at an appliance. */
+        assert_int_equal(ingle_report_finding_count(report), counts[s]);
         assert_int_equal(ingle_report_verdict(report), INGLE_MEETS);
         assert_int_equal(ingle_report_missing_count(report), 0);
     }
@@ -201,7 +203,8 @@ static void the_gravest_verdict_is_that_of_the_whole(void **state)
     expect_verdict("hearth-side", "hearth.left", INGLE_FAILS);
     expect_verdict("hearth-side", "hearth.right", INGLE_MEETS);
     assert_int_equal(ingle_report_verdict(report), INGLE_FAILS);
-    record("appliance.kind", "insert", NULL);
+    record("appliance.kind", "pellet-stove", NULL);
+    record("chimney.construction", "factory-built", NULL);
     check("irc-2021");
     assert_int_equal(ingle_report_finding_count(report), 0);
     assert_int_equal(ingle_report_verdict(report), INGLE_NOT_APPLICABLE);
@@ -344,6 +347,7 @@ static void trim_that_nobody_looked_at_is_missing_as_a_whole(void **state)
     (void)state;
     char subject[40];
     record_entries(survey, at_the_limits);
+    ingle_survey_open_group(survey, "nearby");
     check("irc-2021");
     expect_verdict("trim-distance", "trim.distance", INGLE_UNMEASURED);
     expect_verdict("trim-projection", "trim.projection", INGLE_UNMEASURED);
@@ -415,13 +419,14 @@ static void what_does_not_apply_is_shown_on_demand(void **state)
     size_t applying = ingle_report_finding_count(report);
     expect_none("rumford-depth", "firebox.depth");
     check_all("irc-2021");
-    assert_int_equal(ingle_report_finding_count(report), applying + 4);
+    assert_true(ingle_report_finding_count(report) > applying + 4);
     expect_verdict("rumford-depth", "firebox.depth", INGLE_NOT_APPLICABLE);
     expect_verdict("trim-abutting", "trim.lining-distance", INGLE_NOT_APPLICABLE);
     expect_part(only("rumford-depth", "firebox.depth"), INGLE_FINDING_SENTENCE,
                 "the rule does not apply");
     assert_int_equal(ingle_report_verdict(report), INGLE_MEETS);
-    record("appliance.kind", "insert", NULL);
+    record("appliance.kind", "pellet-stove", NULL);
+    record("chimney.construction", "factory-built", NULL);
     check_all("irc-2021");
     assert_true(ingle_report_finding_count(report) > applying);
     assert_int_equal(ingle_report_verdict(report), INGLE_NOT_APPLICABLE);

@@ -59,20 +59,14 @@ def changed(path, value, document=EXAMPLE):
     return copied
 
 
-# Everything that IRC 2021, R1001 and R1003, asks of a masonry fireplace, at or within its limits.
-MEETS = {"standards": ["irc-2021"], "survey": {
-    "appliance": {"kind": "masonry-fireplace", "fuel": "wood"},
-    "opening": {"width": "36 in", "height": "24 in"},
-    "firebox": {"depth": "20 in"},
-    "throat": {"height": "8 in", "above-lintel": "8 in", "depth": "4 in", "width": "36 in"},
-    "damper": {"area": "200 in2"},
-    "lintel": {"left": "4 in", "right": "4 in"},
-    "smoke-chamber": {"height": "30 in", "walls": "corbeled", "slope": "30 deg",
-                      "area": "200 in2"},
-    "hearth": {"front": "20 in", "left": "12 in", "right": "12 in", "thickness": "4 in",
-               "extension-thickness": "2 in", "firebox-raise": "0 in"},
-    "trim": [],
-    "flue": {"shape": "square", "liner": "13x13"}}}
+# Everything that is known of CSA A405, 5.3.6, for a hearth level with the fire chamber's floor, at
+# the limits: 700 mm of hearth in all, 400 mm in front, 200 mm at the sides, a slab of 100 mm at its
+# supports and 50 mm at its edge.
+MEETS = {"standards": ["csa-a405"], "survey": {
+    "appliance": {"kind": "masonry-fireplace"},
+    "hearth": {"firebox-raise": "0 mm", "overall-depth": "700 mm", "front": "400 mm",
+               "left": "200 mm", "right": "200 mm", "on-combustible-floor": False,
+               "thickness": "100 mm", "edge-thickness": "50 mm"}}}
 
 
 # Bytes that are no document: name, bytes, code of the error, its pointer (None: not held).
@@ -193,6 +187,68 @@ BAD_DOCUMENTS = [
     ("an amendment that sets nothing", changed("/amendments/0/set", {}), "missing-name",
      "/amendments/0/set", ""),
     ("a note that is no text", changed("/note", 7), "type", "/note", ""),
+    ("a near-miss reading", changed("/readings", {"hearth-step": "round-up"}), "unknown-name",
+     "/readings/hearth-step", "hearth-steps"),
+    ("an unknown reading", changed("/readings", {"colour": "red"}), "unknown-name",
+     "/readings/colour", "hearth-steps"),
+    ("a near-miss option", changed("/readings", {"hearth-steps": "whole-step"}), "unknown-choice",
+     "/readings/hearth-steps", "whole-steps"),
+    ("an unknown option", changed("/readings", {"hearth-steps": "red"}), "unknown-choice",
+     "/readings/hearth-steps", "round-up and whole-steps"),
+    ("an option by its number", changed("/readings", {"hearth-steps": 1}), "type",
+     "/readings/hearth-steps", ""),
+    ("readings as an array", changed("/readings", ["round-up"]), "type", "/readings", ""),
+    ("the authority of a town's document", changed("/authority", "Town"), "unknown-name",
+     "/authority", ""),
+]
+
+# A town's amendments: 6 ft2 and more need 24 in of hearth in front, not the 20 in of R1001.10.
+TOWN = {
+    "authority": "Town of Alderbrook",
+    "note": "As of the last town meeting.",
+    "unit": "in",
+    "amendments": [{"standard": "irc-2021", "rule": "hearth-front", "set": {"large": 24},
+                    "citation": "by-law 7-2"}],
+}
+
+# What stands of it in a finding.
+TOWN_CITATION = "Town of Alderbrook, by-law 7-2"
+
+# Documents that are JSON and no amendments, as BAD_DOCUMENTS.
+BAD_TOWNS = [
+    ("an array", TOWN["amendments"], "type", "", "amendments"),
+    ("null", None, "type", "", ""),
+    ("a survey", FAILS, "unknown-name", "/standards", ""),
+    ("no amendments", {"authority": "Town of Alderbrook"}, "missing-name", "", "amendments"),
+    ("a near-miss name", changed("/authorty", "Town", TOWN), "unknown-name", "/authorty",
+     "authority"),
+    ("an authority that is no text", changed("/authority", 7, TOWN), "type", "/authority", ""),
+    ("a note that is no text", changed("/note", [], TOWN), "type", "/note", ""),
+    ("NUL in the authority", changed("/authority", "a\0b", TOWN), "encoding", "/authority", ""),
+    ("an unknown unit", changed("/unit", "inch", TOWN), "unit-unknown", "/unit", "mm"),
+    ("amendments as an object", changed("/amendments", {}, TOWN), "type", "/amendments", ""),
+    ("an amendment as a text", changed("/amendments/0", "by-law", TOWN), "type",
+     "/amendments/0", ""),
+    ("no unit for a bare number", changed("/unit", None, TOWN), "unit-missing",
+     "/amendments/0/set/large", ""),
+    ("a unit of another dimension", changed("/amendments/0/set/large", "24 in2", TOWN),
+     "dimension", "/amendments/0/set/large", ""),
+    ("a negative number", changed("/amendments/0/set/large", "-24 in", TOWN), "negative",
+     "/amendments/0/set/large", ""),
+    ("a tolerance", changed("/amendments/0/set/large", {"value": 24, "tolerance": 1}, TOWN),
+     "unknown-name", "/amendments/0/set/large/tolerance", ""),
+    ("a near-miss standard", changed("/amendments/0/standard", "irc2021", TOWN),
+     "unknown-standard", "/amendments/0/standard", "irc-2021"),
+    ("a near-miss rule", changed("/amendments/0/rule", "hearth-frnt", TOWN), "unknown-rule",
+     "/amendments/0/rule", "hearth-front"),
+    ("a near-miss number", changed("/amendments/0/set", {"lrge": 24}, TOWN), "unknown-number",
+     "/amendments/0/set/lrge", "large"),
+    ("a near-miss member", changed("/amendments/0/citaton", "by-law", TOWN), "unknown-name",
+     "/amendments/0/citaton", "citation"),
+    ("no citation", changed("/amendments/0/citation", None, TOWN), "missing-name",
+     "/amendments/0", "citation"),
+    ("nothing that is set", changed("/amendments/0/set", {"note": "later"}, TOWN), "missing-name",
+     "/amendments/0/set", ""),
 ]
 
 # What the schema leaves to the command: the size of amounts, what stands between a text's number

@@ -11,11 +11,11 @@ import tempfile
 import unittest
 
 from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAILS, MEETS,
-                       TOO_CLOSE, UNMEASURED, encoded)
+                       TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
 VERBS = ["check", "list", "schema"]
-CATALOGUES = ["standards", "rules", "quantities", "units", "verdicts", "statuses"]
+CATALOGUES = ["standards", "rules", "readings", "quantities", "units", "verdicts", "statuses"]
 MEBIBYTE = 1 << 20
 
 ALL_BAD = ([(name, data, code, at, "") for name, data, code, at in BAD_BYTES] +
@@ -48,10 +48,19 @@ class Help(unittest.TestCase):
             self.assertIn(f"ingle {verb} ", text)
         self.assertIn("|".join(CATALOGUES), text)
 
+    def setUp(self):
+        file = tempfile.NamedTemporaryFile()
+        self.addCleanup(file.close)
+        file.write(encoded(TOWN))
+        file.flush()
+        self.town = file.name
+
     def test_every_option_that_help_offers_is_taken(self):
         for verb, word in (("check", []), ("list", ["units"]), ("schema", ["survey"])):
             for option in options_in_help(verb):
-                argument = {"--standard": ["irc-2021"], "--unit": ["mm"], "--fail-on": ["error"]}
+                argument = {"--standard": ["irc-2021"], "--unit": ["mm"], "--fail-on": ["error"],
+                            "--reading": ["hearth-steps=whole-steps"],
+                            "--amendments": [self.town]}
                 with self.subTest(verb, option=option):
                     run = Run(verb, option, *argument.get(option, []), *word,
                               stdin=encoded(UNMEASURED))
@@ -81,6 +90,8 @@ class CommandLine(unittest.TestCase):
         self.refused("check", "--unit", "mmm", says='"mm"')
         self.refused("list", "rule", says='"rules"')
         self.refused("schema", "reports", says='"report"')
+        self.refused("check", "--reading", "hearth-step=round-up", says='"hearth-steps"')
+        self.refused("check", "--reading", "hearth-steps=roundup", says='"round-up"')
 
     def test_the_offending_word_is_named(self):
         self.refused("paint", says='"paint"')
@@ -98,6 +109,12 @@ class CommandLine(unittest.TestCase):
     def test_arguments_of_options(self):
         self.refused("check", "--unit", says="--unit")
         self.refused("check", "--lines=yes", says="--lines")
+        self.refused("check", "--reading", says="--reading")
+        for reading in ("", "=", "hearth-steps", "hearth-steps=", "=round-up", "x" * 5000,
+                        "hearth-steps=round-up=", "hearth-steps=" + "x" * 5000):
+            self.refused("check", "--reading", reading)
+        self.refused("check", "--amendments", says="--amendments")
+        self.refused("check", "--amendments", "-", says="standard input")
         self.refused("list", "rules", "--standard", "irc-2021", "--standard", "irc-2018")
         for missing in ("list", "schema"):
             self.refused(missing)
@@ -422,7 +439,8 @@ class List(unittest.TestCase):
 
     def test_a_standard_has_its_own_quantities(self):
         rules = Run("list", "rules", "--standard", "irc-2021").document
-        used = {name for rule in rules for name in rule["judges"] + rule.get("from", []) + [rule.get("listing")]} - {None}
+        used = {name for rule in rules
+                for name in rule["judges"] + rule.get("from", []) + [rule.get("listing")]} - {None}
         listed = Run("list", "quantities", "--standard", "irc-2021").document
         self.assertEqual({entry["id"] for entry in listed}, used)
         self.assertLess(len(listed), len(Run("list", "quantities").document))
@@ -457,7 +475,7 @@ class List(unittest.TestCase):
 
 class Manual(unittest.TestCase):
     def setUp(self):
-        self.text = (BINDING / "ingle.1").read_text()
+        self.text = (BINDING / "command/ingle.1").read_text()
         self.tags = "\n".join(re.findall(r"^\.It (.*)$", self.text, re.MULTILINE))
 
     def test_every_option_and_verb_has_its_entry(self):
@@ -473,13 +491,13 @@ class Manual(unittest.TestCase):
         self.assertEqual(described, offered | set(options_in_help()))
 
     def test_words(self):
-        words = CATALOGUES + ["survey", "report", "error"] + FailOn.LADDER
+        words = CATALOGUES + ["survey", "report", "amendments", "error"] + FailOn.LADDER
         for word in words:
             self.assertRegex(self.text, rf"Cm .*{word}\b")
 
     @unittest.skipUnless(shutil.which("mandoc"), "mandoc is not installed")
     def test_lint(self):
-        done = subprocess.run(["mandoc", "-T", "lint", "-W", "warning", BINDING / "ingle.1"],
+        done = subprocess.run(["mandoc", "-T", "lint", "-W", "warning", BINDING / "command/ingle.1"],
                               capture_output=True, timeout=60, check=False)
         self.assertEqual((done.returncode, done.stdout), (0, b""))
 
@@ -488,7 +506,7 @@ class Completion(unittest.TestCase):
     def complete(self, *words):
         script = ('source "$1"; shift; COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); _ingle; '
                   'printf "%s\\n" "${COMPREPLY[@]}"')
-        done = subprocess.run(["bash", "-c", script, "bash", BINDING / "ingle.bash", COMMAND,
+        done = subprocess.run(["bash", "-c", script, "bash", BINDING / "command/ingle.bash", COMMAND,
                                *words], capture_output=True, timeout=60, check=False, text=True)
         self.assertEqual((done.returncode, done.stderr), (0, ""))
         return done.stdout.split()
@@ -505,8 +523,8 @@ class Completion(unittest.TestCase):
 
     def test_words_of_verbs(self):
         self.assertEqual(self.complete("list", ""), CATALOGUES)
-        self.assertEqual(self.complete("list", "--standard", "irc-2021", "r"), ["rules"])
-        self.assertEqual(self.complete("schema", ""), ["survey", "report"])
+        self.assertEqual(self.complete("list", "--standard", "irc-2021", "ru"), ["rules"])
+        self.assertEqual(self.complete("schema", ""), ["survey", "report", "amendments"])
 
     def test_arguments_of_options(self):
         standards = [entry["id"] for entry in Run("list", "standards").document]
@@ -515,9 +533,25 @@ class Completion(unittest.TestCase):
         self.assertEqual(self.complete("check", "--unit", "m"), ["mm", "m"])
         self.assertEqual(self.complete("check", "--fail-on", ""), FailOn.LADDER + ["error"])
 
+    def test_readings(self):
+        both = [f"{reading['id']}={option['id']}" for reading in Run("list", "readings").document
+                for option in reading["options"]]
+        self.assertIn("hearth-steps=whole-steps", both)
+        self.assertEqual(self.complete("check", "--reading", ""), both)
+        self.assertEqual(self.complete("check", "--reading", "hearth-steps=w"),
+                         ["hearth-steps=whole-steps"])
+        # A shell that parts words at `=` asks for what is behind it.
+        for words in (["=", ""], ["="]):
+            self.assertEqual(self.complete("check", "--reading", "hearth-steps", *words),
+                             ["round-up", "whole-steps"])
+        self.assertEqual(self.complete("check", "--reading", "hearth-steps", "=", "r"),
+                         ["round-up"])
+
     def test_files(self):
-        self.assertEqual(self.complete("check", str(BINDING / "ingle.b")),
-                         [str(BINDING / "ingle.bash")])
+        self.assertEqual(self.complete("check", "--amendments", str(BINDING / "command/ingle.b")),
+                         [str(BINDING / "command/ingle.bash")])
+        self.assertEqual(self.complete("check", str(BINDING / "command/ingle.b")),
+                         [str(BINDING / "command/ingle.bash")])
 
 
 if __name__ == "__main__":

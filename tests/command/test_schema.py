@@ -6,12 +6,13 @@ The outside judge is the jsonschema package, which knows JSON Schema 2020-12 and
 
 import json
 import pathlib
+import tempfile
 import unittest
 
 import jsonschema
 
-from documents import (BAD_BEYOND_SCHEMA, BAD_DOCUMENTS, EXAMPLE, FAILS, MEETS, TOO_CLOSE,
-                       UNMEASURED, changed, encoded)
+from documents import (BAD_BEYOND_SCHEMA, BAD_DOCUMENTS, BAD_TOWNS, EXAMPLE, FAILS, MEETS,
+                       TOO_CLOSE, TOWN, UNMEASURED, changed, encoded)
 from running import Run
 
 EXAMPLES = pathlib.Path(__file__).resolve().parents[2] / "examples"
@@ -47,6 +48,13 @@ GOOD = [
     changed("/tolerance", 0.0625),
     changed("/tolerance", {"value": 2, "unit": "mm"}),
     changed("/standards", ["irc-2021", "irc-2024"]),
+    changed("/readings", {}),
+    {"standards": ["missouri-extension", "common-practice-us"], "survey": {
+        "appliance": {"kind": "masonry-fireplace"},
+        "creosote": {"kind": "glazed", "thickness": "1/64 in"}}},
+    {"standards": ["common-practice-us"], "survey": {
+        "appliance": {"kind": "stove"}, "listing": {"label": "listed"}}},
+    changed("/readings", {"hearth-steps": "whole-steps", "note": "As the inspector reads it."}),
     with_unit("mm", 914), with_unit("cm", 91.4), with_unit("m", 0.914), with_unit("ft", 3),
     with_unit("in", {"value": 36}),
     with_unit("in", {"value": 36, "tolerance": 0.125}),
@@ -57,6 +65,8 @@ GOOD = [
     changed("/survey/opening/area", 864),
     changed("/survey/smoke-chamber", {"slope": "45°"}),
     changed("/survey/smoke-chamber", {"slope": {"value": 0.5, "unit": "rad", "tolerance": 0.01}}),
+    changed("/survey/gas", {"input": "40000 Btu/h"}),
+    changed("/survey/gas", {"input": {"value": 11.7, "unit": "kW", "tolerance": 0.1}}),
 ] + [changed(WIDTH, text) for text in (
     "36 in", "3' 0 1/2\"", "3 ft 1/2 in", "3ft4in", "15-15/16 in", "15 15/16\"", "12½ in",
     "12 ½ in", "½ ft", "36 in.", "36 inches", "3′ 4″", "914 mm", "91.4 cm", "0.914 m", "9.14e2 mm",
@@ -64,6 +74,16 @@ GOOD = [
 ] + [changed("/survey/flue/net-area", text) for text in (
     "127 in2", "127 sq in", "127 sq. in.", "127 in²", "0.9 ft2", "900 cm2", "0.08 m2", "0.08 m²",
     "127 [sin_i]", {"value": 127, "unit": "in2"}, {"value": 127, "unit": "[sin_i]"})]
+
+# Documents of amendments that use what is allowed.
+GOOD_TOWNS = [
+    TOWN, {"amendments": []},
+    {"amendments": changed("/amendments/0/set/large", "24 in", TOWN)["amendments"]},
+    changed("/unit", None, changed("/amendments/0/set/large", {"value": 61, "unit": "cm"}, TOWN)),
+    changed("/amendments/0/note", "Anything.", TOWN),
+    changed("/amendments/0/set/note", "Anything.", TOWN),
+    changed("/amendments/0/set/threshold", 850, TOWN),
+]
 
 # Documents that are wrong in ways that only a schema made with care finds.
 WRONG = [document for _, document, *_ in BAD_DOCUMENTS] + [
@@ -79,6 +99,10 @@ WRONG = [document for _, document, *_ in BAD_DOCUMENTS] + [
     changed("/amendments/0/set/large", {"value": 2, "unit": "in", "tolerance": "1 in"}),
     changed("/amendments/0/set", {"note": "Nothing is set."}),
     changed("/survey/smoke-chamber", {"slope": 45}),
+    changed("/survey/gas", {"input": 40000}),
+    changed("/survey/gas", {"input": "40000"}),
+    changed("/survey/gas", {"input": "40,000 Btu/h"}),
+    changed("/survey/gas", {"input": {"value": "40000 Btu/h", "unit": "kW"}}),
     changed("/survey/flue/shape", 1),
     changed("/survey/trim/0", "shelf"),
     changed("/id", 7),
@@ -89,9 +113,11 @@ WRONG = [document for _, document, *_ in BAD_DOCUMENTS] + [
 class Schema(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
-        cls.schemas = {name: Run("schema", name).document for name in ("survey", "report")}
+        cls.schemas = {name: Run("schema", name).document
+                       for name in ("survey", "report", "amendments")}
         cls.survey = jsonschema.Draft202012Validator(cls.schemas["survey"])
         cls.report = jsonschema.Draft202012Validator(cls.schemas["report"])
+        cls.town = jsonschema.Draft202012Validator(cls.schemas["amendments"])
 
     def assert_valid(self, validator, document):
         error = jsonschema.exceptions.best_match(validator.iter_errors(document))
@@ -136,6 +162,43 @@ class Schema(unittest.TestCase):
             text = json.dumps(document)
             self.assertIn("error", answer, text)
             self.assertFalse(self.survey.is_valid(document), text)
+
+    def amended_by(self, document):
+        """What comes of a document as a file of amendments."""
+        with tempfile.NamedTemporaryFile() as file:
+            file.write(encoded(document))
+            file.flush()
+            return Run("check", "--amendments", file.name, stdin=encoded(FAILS))
+
+    def test_amendments_of_a_town(self):
+        for document in GOOD_TOWNS:
+            self.assertEqual(self.amended_by(document).status, 0, json.dumps(document))
+            self.assert_valid(self.town, document)
+
+    def test_wrong_amendments_are_refused_by_both(self):
+        for name, document, *_ in BAD_TOWNS:
+            self.assertEqual(self.amended_by(document).status, 2, name)
+            self.assertFalse(self.town.is_valid(document), name)
+
+    def test_states_are_no_numbers_to_amend(self):
+        states = [(rule, name) for rule in Run("list", "rules").document
+                  for name, amount in rule["numbers"].items() if "value" not in amount]
+        self.assertTrue(states)
+        for rule, name in states[:20]:
+            town = {"amendments": [{"standard": rule["standard"], "rule": rule["rule"],
+                                    "set": {name: rule["numbers"][name]["text"]},
+                                    "citation": "An invented by-law"}]}
+            run = self.amended_by(town)
+            self.assertEqual((run.status, run.error["code"], run.error["at"]),
+                             (2, "unknown-number", f"/amendments/0/set/{name}"))
+            self.assertFalse(self.town.is_valid(town))
+
+    def test_every_reading_and_option(self):
+        properties = self.schemas["survey"]["properties"]["readings"]["properties"]
+        listed = {reading["id"]: [option["id"] for option in reading["options"]]
+                  for reading in Run("list", "readings").document}
+        self.assertEqual({name: part["enum"] for name, part in properties.items()
+                          if name != "note"}, listed)
 
     def test_what_the_schema_leaves_to_the_command(self):
         documents = [document for _, document, *_ in BAD_BEYOND_SCHEMA]
@@ -192,7 +255,8 @@ class Schema(unittest.TestCase):
 
     def test_every_spelling_of_every_unit(self):
         where = {"length": ("opening", "width", "36"), "area": ("flue", "net-area", "127"),
-                 "angle": ("smoke-chamber", "slope", "0.5")}
+                 "angle": ("smoke-chamber", "slope", "0.5"),
+                 "power": ("gas", "input", "40000")}
         documents = []
         for unit in Run("list", "units").document:
             for name in unit["names"] if unit["dimension"] in where else []:
@@ -212,6 +276,8 @@ class Schema(unittest.TestCase):
         documents = []
         for rule in Run("list", "rules").document:
             for name, amount in rule["numbers"].items():
+                if "value" not in amount:  # a state, which is no number
+                    continue
                 documents.append({
                     "standards": [rule["standard"]], "survey": {},
                     "amendments": [{"standard": rule["standard"], "rule": rule["rule"],

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 /*
  * Any bytes as a survey document: what is left is JSON, and an error exactly where the status says
- * so. Each input is judged twice, in both layouts and with one object that has seen all before it.
+ * so. Each input is judged twice, in both layouts and with one object that has seen all before it;
+ * first it is taken for a document of amendments, too.
  */
 #include <ingle-json.h>
 
@@ -32,6 +33,23 @@ static struct json_object *parse(const char *text, size_t length)
     return tree;
 }
 
+/* Keeps what is sound as amendments, judges a survey by them, and lets go of them. */
+static void amend(ingle_json *json, const uint8_t *data, size_t size)
+{
+    static const char survey[] = "{\"standards\": [\"irc-2021\"], \"survey\": {}}";
+    ingle_status status = ingle_json_amend(json, (const char *)data, size);
+    size_t length;
+    const char *text = ingle_json_text(json, &length);
+    require(length > 0 && strlen(text) == length && text[length - 1] == '\n');
+    struct json_object *tree = parse(text, length);
+    require(json_object_object_get_ex(tree, "error", NULL) == (status < 0));
+    require(json_object_object_get_ex(tree, "amendments", NULL) == (status >= 0));
+    require(status != INGLE_ERROR_MEMORY);
+    json_object_put(tree);
+    require(ingle_json_check(json, survey, sizeof survey - 1, NULL) == INGLE_OK);
+    ingle_json_clear_amendments(json);
+}
+
 static struct json_object *judge(ingle_json *json, const uint8_t *data, size_t size, bool one_line,
                                  ingle_status *status)
 {
@@ -56,6 +74,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
     static ingle_json *json;
     ingle_status first, second;
     require(json != NULL || ingle_json_new(&json) == INGLE_OK);
+    amend(json, data, size);
     struct json_object *line = judge(json, data, size, true, &first);
     struct json_object *indented = judge(json, data, size, false, &second);
     require(first == second && json_object_equal(line, indented));

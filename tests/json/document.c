@@ -33,6 +33,13 @@ ingle_status check_with(const char *legible, const ingle_json_options *options)
     return ingle_json_check(json, document, length, options);
 }
 
+ingle_status amend_with(const char *legible)
+{
+    char document[4096];
+    size_t length = with_quotes(legible, document, sizeof document);
+    return ingle_json_amend(json, document, length);
+}
+
 struct json_object *left(void)
 {
     size_t length;
@@ -55,4 +62,18 @@ const char *text_of(struct json_object *around, const char *name)
 {
     struct json_object *value = member(around, name);
     return value == NULL ? "(absent)" : json_object_get_string(value);
+}
+
+struct json_object *finding(struct json_object *report, const char *rule)
+{
+    struct json_object *findings = member(report, "findings");
+    for (size_t i = 0; i < json_object_array_length(findings); i++) {
+        struct json_object *one = json_object_array_get_idx(findings, i);
+        if (strcmp(text_of(one, "rule"), rule) == 0) {
+            return one;
+        }
+    }
+    print_message("no finding of rule %s\n", rule);
+    fail();
+    return NULL;
 }

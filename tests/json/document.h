@@ -27,6 +27,7 @@ int document_make(void **state);
 int document_unmake(void **state);
 
 ingle_status check_with(const char *legible, const ingle_json_options *options);
+ingle_status amend_with(const char *legible);
 
 /* The document that was left, which has to be JSON and end as the header says. */
 struct json_object *left(void);
@@ -34,6 +35,9 @@ struct json_object *left(void);
 /* A member, or NULL; and its text, or "(absent)". */
 struct json_object *member(struct json_object *around, const char *name);
 const char *text_of(struct json_object *around, const char *name);
+
+/* The first finding of a rule in a report, which has to have one. */
+struct json_object *finding(struct json_object *report, const char *rule);
 
 /* A survey with an opening of 36 in x 24 in: 6 ft2, so that R1001.10 asks for 20 in in front. */
 #define SURVEY_START                                                                             \

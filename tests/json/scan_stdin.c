@@ -6,7 +6,7 @@
  *
  * Usage: scan_stdin DEPTH_LIMIT
  */
-#include "scan.h"
+#include "strict/scan.h"
 
 #include <stdio.h>
 #include <stdlib.h>

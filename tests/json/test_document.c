@@ -6,20 +6,6 @@
 
 #include <stdio.h>
 
-static struct json_object *finding(struct json_object *report, const char *rule)
-{
-    struct json_object *findings = member(report, "findings");
-    for (size_t i = 0; i < json_object_array_length(findings); i++) {
-        struct json_object *one = json_object_array_get_idx(findings, i);
-        if (strcmp(text_of(one, "rule"), rule) == 0) {
-            return one;
-        }
-    }
-    print_message("no finding of rule %s\n", rule);
-    fail();
-    return NULL;
-}
-
 /* ---- the forms of an amount ------------------------------------------------------------------ */
 
 /* What is measured shows what was read. */

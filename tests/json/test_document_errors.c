@@ -234,6 +234,61 @@ static void amendment_errors(void **state)
     EXPECT_REFUSALS(refusals);
 }
 
+static void reading_errors(void **state)
+{
+    (void)state;
+    static const struct refusal refusals[] = {
+        {HEAD "`readings`: [], `survey`: {}}", INGLE_ERROR_TYPE, "/readings", 2, 13, "object"},
+        {HEAD "`readings`: {`hearth-stps`: `round-up`}, `survey`: {}}", INGLE_ERROR_UNKNOWN_NAME,
+         "/readings/hearth-stps", 2, 14, "hearth-steps"},
+        {HEAD "`readings`: {`xyzzy`: `round-up`}, `survey`: {}}", INGLE_ERROR_UNKNOWN_NAME,
+         "/readings/xyzzy", 2, 14, "hearth-steps"},
+        {HEAD "`readings`: {`hearth-steps`: `whole-stps`}, `survey`: {}}",
+         INGLE_ERROR_UNKNOWN_CHOICE, "/readings/hearth-steps", 2, 30, "whole-steps?"},
+        {HEAD "`readings`: {`hearth-steps`: `xyzzy`}, `survey`: {}}", INGLE_ERROR_UNKNOWN_CHOICE,
+         "/readings/hearth-steps", 2, 30, "round-up and whole-steps"},
+        {HEAD "`readings`: {`hearth-steps`: 0}, `survey`: {}}", INGLE_ERROR_TYPE,
+         "/readings/hearth-steps", 2, 30, "options"},
+        {HEAD "`readings`: {`hearth-steps`: null}, `survey`: {}}", INGLE_ERROR_TYPE,
+         "/readings/hearth-steps", 2, 30, "left out"},
+        {HEAD "`readings`: {`note`: 0}, `survey`: {}}", INGLE_ERROR_TYPE, "/readings/note", 2, 22,
+         NULL},
+    };
+    EXPECT_REFUSALS(refusals);
+}
+
+static void errors_of_amendments_documents(void **state)
+{
+    (void)state;
+    static const struct refusal refusals[] = {
+        {"", INGLE_ERROR_JSON, "", 1, 1, "ends"},
+        {"{`amendments`: [}", INGLE_ERROR_JSON, "/amendments/0", 1, 17, NULL},
+        {"{`amendments`: [], `amendments`: []}", INGLE_ERROR_DUPLICATE_NAME, "/amendments", 1, 20,
+         NULL},
+        {"[]", INGLE_ERROR_TYPE, "", 1, 1, "amendments"},
+        {"null", INGLE_ERROR_TYPE, "", 1, 1, "left out"},
+        {"{}", INGLE_ERROR_MISSING_NAME, "", 1, 1, "amendments"},
+        {"{`amendmnts`: []}", INGLE_ERROR_UNKNOWN_NAME, "/amendmnts", 1, 2, "amendments?"},
+        {"{`survey`: {}, `amendments`: []}", INGLE_ERROR_UNKNOWN_NAME, "/survey", 1, 2,
+         "authority"},
+        {"{`authority`: 1, `amendments`: []}", INGLE_ERROR_TYPE, "/authority", 1, 15, "a text"},
+        {"{`authority`: `a\\u0000`, `amendments`: []}", INGLE_ERROR_ENCODING, "/authority", 1, 17,
+         NULL},
+        {"{`unit`: `furlong`, `amendments`: []}", INGLE_ERROR_UNIT_UNKNOWN, "/unit", 1, 10, "mm"},
+        {"{`note`: 1, `amendments`: []}", INGLE_ERROR_TYPE, "/note", 1, 10, NULL},
+        {"{`amendments`: {}}", INGLE_ERROR_TYPE, "/amendments", 1, 16, "array"},
+        {"{`amendments`: [\n{" OF_IRC "`rule`: `hearth-frnt`, `set`: {`large`: `24 in`}}]}",
+         INGLE_ERROR_UNKNOWN_RULE, "/amendments/0/rule", 2, 51, "hearth-front"},
+        {"{`amendments`: [\n{" OF_IRC "`rule`: `hearth-front`, `set`: {`large`: 24}}]}",
+         INGLE_ERROR_UNIT_MISSING, "/amendments/0/set/large", 2, 84, NULL},
+        {"{`amendments`: [\n{" OF_IRC "`rule`: `hearth-front`, `set`: {`large`: `24 lb`}}]}",
+         INGLE_ERROR_UNIT_UNKNOWN, "/amendments/0/set/large", 2, 88, NULL},
+    };
+    for (size_t i = 0; i < sizeof refusals / sizeof refusals[0]; i++) {
+        expect_refusal(&refusals[i], amend_with(refusals[i].document));
+    }
+}
+
 static void a_document_that_is_too_long(void **state)
 {
     (void)state;
@@ -246,6 +301,7 @@ static void a_document_that_is_too_long(void **state)
     struct refusal expected = {"1 048 577 bytes", INGLE_ERROR_LENGTH, "", 2,
                                INGLE_JSON_LONGEST - 9, "1048576"};
     expect_refusal(&expected, ingle_json_check(json, document, length, NULL));
+    expect_refusal(&expected, ingle_json_amend(json, document, length));
     /* One byte less is read, and is no survey for another reason. */
     expected = (struct refusal){"1 048 576 bytes", INGLE_ERROR_JSON, "", 2,
                                 INGLE_JSON_LONGEST - 9, NULL};
@@ -368,6 +424,8 @@ int main(void)
         cmocka_unit_test(survey_errors),
         cmocka_unit_test(amount_errors),
         cmocka_unit_test(amendment_errors),
+        cmocka_unit_test(reading_errors),
+        cmocka_unit_test(errors_of_amendments_documents),
         cmocka_unit_test(a_document_that_is_too_long),
         cmocka_unit_test(a_long_name_is_reported_whole),
         cmocka_unit_test(an_error_leaves_nothing_behind),

@@ -7,7 +7,7 @@
  */
 #include "document.h"
 
-#include "value.h"
+#include "reading/value.h"
 
 #include <stdio.h>
 #include <stdlib.h>
@@ -53,7 +53,11 @@ static const char document[] =
     "`amendments`: [{`standard`: `irc-2021`, `rule`: `hearth-front`, `set`: {`large`: `24 in`}, "
     "`citation`: `by-law 7-2`}]}";
 
-/* Makes an object and judges with so many calls allowed; false where even the object failed. */
+static const char town[] =
+    "{`authority`: `Town`, `amendments`: [{`standard`: `irc-2021`, `rule`: `hearth-front`, "
+    "`set`: {`large`: `24 in`, `small`: `18 in`}, `citation`: `by-law 7-2`}]}";
+
+/* Makes an object, amends and judges with so many calls; false where even the object failed. */
 static bool judge_with(long calls, ingle_status *status)
 {
     ingle_json *shared = json;
@@ -61,7 +65,8 @@ static bool judge_with(long calls, ingle_status *status)
     *status = ingle_json_new(&json);
     bool made = *status == INGLE_OK;
     if (made) {
-        *status = check_with(document, NULL);
+        *status = amend_with(town);
+        *status = *status == INGLE_OK ? check_with(document, NULL) : *status;
         allowed = -1;
         struct json_object *tree = left();
         struct json_object *error = member(tree, "error");
@@ -70,6 +75,7 @@ static bool judge_with(long calls, ingle_status *status)
         assert_true((error == NULL) == (*status == INGLE_OK));
         json_object_put(tree);
         /* It serves again as if nothing had been. */
+        assert_int_equal(amend_with(town), INGLE_OK);
         assert_int_equal(check_with(document, NULL), INGLE_OK);
         ingle_json_free(json);
     }

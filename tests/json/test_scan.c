@@ -4,7 +4,7 @@
  * The rules are those of RFC 8259 (grammar), the Unicode Standard, table 3-7 (UTF-8) and RFC 6901
  * (pointers).
  */
-#include "scan.h"
+#include "strict/scan.h"
 
 #include "scan_documents.h"
 

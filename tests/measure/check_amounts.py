@@ -16,6 +16,8 @@ from fractions import Fraction
 LARGEST = 2**63 - 1
 INCH = Fraction(25_400_000)
 ONE = 36_000_000_000
+BTU = Fraction(105505585262)  # in 1e-8 J in an hour: 1055.05585262 J by the International Table
+KILOWATT = Fraction(3_600_000) * 10**8
 
 # dimension -> its number in the API, the unit of its decimals, and its units in base units
 DIMENSIONS = {
@@ -27,6 +29,7 @@ DIMENSIONS = {
     "slope": (4, Fraction(ONE, 12), {"": Fraction(ONE), "%": Fraction(ONE, 100),
                                      "in/ft": Fraction(ONE, 12)}),
     "ratio": (5, Fraction(ONE), {"": Fraction(ONE), "%": Fraction(ONE, 100)}),
+    "power": (6, BTU, {"Btu/h": BTU, "BTUH": BTU, "kW": KILOWATT, "W": KILOWATT / 1000}),
 }
 
 

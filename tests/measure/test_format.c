@@ -174,6 +174,25 @@ static void angles_slopes_ratios_and_counts(void **state)
     EXPECT(counts, INGLE_COUNT, INGLE_SCALE_USUAL, NULL, 0);
 }
 
+static void heat_inputs(void **state)
+{
+    (void)state;
+    static const struct shown customary[] = {{BTU_PER_HOUR(80000), "80000 Btu/h"},
+                                             {BTU_PER_HOUR(1) / 2, "0.5 Btu/h"},
+                                             {BTU_PER_HOUR(40000) - 1, ALMOST "40000 Btu/h"},
+                                             {-BTU_PER_HOUR(7800), "-7800 Btu/h"},
+                                             {KILOWATTS(1), ALMOST "3412.142 Btu/h"}};
+    static const struct shown metric[] = {{KILOWATTS(12), "12 kW"},
+                                          {KILOWATTS(1) / 1000, "0.001 kW"},
+                                          {BTU_PER_HOUR(40000), ALMOST "11.723 kW"}};
+    EXPECT(customary, INGLE_POWER, INGLE_SCALE_USUAL, NULL, 0);
+    EXPECT(customary, INGLE_POWER, INGLE_SCALE_LARGE, "in", 16);
+    EXPECT(customary, INGLE_POWER, INGLE_SCALE_USUAL, "ft", 0);
+    EXPECT(metric, INGLE_POWER, INGLE_SCALE_USUAL, "mm", 0);
+    EXPECT(metric, INGLE_POWER, INGLE_SCALE_USUAL, "cm", 0);
+    EXPECT(metric, INGLE_POWER, INGLE_SCALE_USUAL, "m", 0);
+}
+
 /* A graduation of the text that a format gives, in base units. */
 static int64_t graduation(ingle_dimension dimension, const ingle_unit *unit, int32_t denominator)
 {
@@ -184,6 +203,8 @@ static int64_t graduation(ingle_dimension dimension, const ingle_unit *unit, int
         return INCHES(1) / denominator;
     case INGLE_RATIO:
         return INGLE_RATIO_ONE / 1000000;
+    case INGLE_POWER: /* a thousandth of a Btu/h is no whole number of base units */
+        return size / 1000 + 2;
     default:
         return size / 1000;
     }
@@ -196,16 +217,18 @@ static void comes_back(const ingle_amount *amount, const ingle_format *format)
     ingle_amount again = {0, 0, 0};
     assert_int_equal(ingle_amount_format(amount, format, text, sizeof text, &length), INGLE_OK);
     size_t start = strncmp(text, ALMOST, strlen(ALMOST)) == 0 ? strlen(ALMOST) : 0;
-    assert_int_equal(ingle_amount_parse(text + start, length - start, amount->dimension, NULL,
-                                        &again, NULL),
-                     INGLE_OK);
+    ingle_status status = ingle_amount_parse(text + start, length - start, amount->dimension, NULL,
+                                             &again, NULL);
+    assert_true(status == INGLE_OK ||
+                (status == INGLE_ROUNDED && start > 0 && amount->dimension == INGLE_POWER));
     int64_t off = again.value - amount->value;
     if (start == 0) {
         assert_true(off == 0);
     } else {
         int64_t step = graduation(amount->dimension, ingle_amount_unit(amount, format),
                                   format->denominator);
-        assert_true(off != 0 && 2 * off <= step && 2 * off >= -step);
+        assert_true(off != 0 || status == INGLE_ROUNDED);
+        assert_true(2 * off <= step && 2 * off >= -step);
     }
 }
 
@@ -275,13 +298,16 @@ static void units_of_formats(void **state)
     ingle_format metric = format_of("cm", 0), wrong = format_of("deg", 0);
     ingle_amount length = {0, INGLE_LENGTH, 0}, area = {0, INGLE_AREA, 1},
                  angle = {0, INGLE_ANGLE, 0}, slope = {0, INGLE_SLOPE, 0},
-                 ratio = {0, INGLE_RATIO, 0}, flag = {0, INGLE_FLAG, 0};
+                 power = {0, INGLE_POWER, 0}, ratio = {0, INGLE_RATIO, 0},
+                 flag = {0, INGLE_FLAG, 0};
     assert_string_equal(ingle_unit_id(ingle_amount_unit(&length, NULL)), "in");
     assert_string_equal(ingle_unit_id(ingle_amount_unit(&length, &metric)), "cm");
     assert_string_equal(ingle_unit_id(ingle_amount_unit(&area, NULL)), "ft2");
     assert_string_equal(ingle_unit_id(ingle_amount_unit(&area, &metric)), "m2");
     assert_string_equal(ingle_unit_id(ingle_amount_unit(&angle, &metric)), "deg");
     assert_string_equal(ingle_unit_id(ingle_amount_unit(&slope, &metric)), "in/ft");
+    assert_string_equal(ingle_unit_id(ingle_amount_unit(&power, NULL)), "Btu/h");
+    assert_string_equal(ingle_unit_id(ingle_amount_unit(&power, &metric)), "kW");
     assert_null(ingle_amount_unit(&ratio, NULL));
     assert_null(ingle_amount_unit(&flag, NULL));
     assert_null(ingle_amount_unit(&length, &wrong));
@@ -369,6 +395,7 @@ int main(void)
         cmocka_unit_test(lengths_in_metric_units),
         cmocka_unit_test(areas),
         cmocka_unit_test(angles_slopes_ratios_and_counts),
+        cmocka_unit_test(heat_inputs),
         cmocka_unit_test(what_is_shown_is_read_again),
         cmocka_unit_test(decimals),
         cmocka_unit_test(units_of_formats),

@@ -270,6 +270,32 @@ static void angles_are_read(void **state)
     EXPECT_REFUSAL(refused, INGLE_ANGLE, NULL);
 }
 
+static void heat_inputs_are_read(void **state)
+{
+    (void)state;
+    static const struct accepted cases[] = {
+        {"40000 Btu/h", BTU_PER_HOUR(40000)}, {"40000BTU/h", BTU_PER_HOUR(40000)},
+        {"40000 Btuh", BTU_PER_HOUR(40000)},  {"40000 BTUH", BTU_PER_HOUR(40000)},
+        {"40000 [Btu_IT]/h", BTU_PER_HOUR(40000)}, {"1/2 Btu/h", BTU_PER_HOUR(1) / 2},
+        {"4e4 BTU/HR", BTU_PER_HOUR(40000)},  {"12 kW", KILOWATTS(12)},
+        {"12000 W", KILOWATTS(12)},           {"11.5 kilowatts", KILOWATTS(23) / 2},
+        {"0 W", 0}};
+    /* 1 Btu/h is 105 505 585 262 base units, so a tenth of one is a fifth of a unit off. */
+    static const struct accepted rounded[] = {{"0.1 Btu/h", INT64_C(10550558526)},
+                                              {"1/3 Btu/h", INT64_C(35168528421)}};
+    static const struct refused refused[] = {
+        {"40000", INGLE_ERROR_UNIT_MISSING, 5},  {"40,000 Btu/h", INGLE_ERROR_COMMA, 2},
+        {"40000 Btu", INGLE_ERROR_UNIT_UNKNOWN, 6}, {"40000 btu/h", INGLE_ERROR_UNIT_UNKNOWN, 6},
+        {"12 kw", INGLE_ERROR_UNIT_UNKNOWN, 3},  {"12 in", INGLE_ERROR_DIMENSION, 3},
+        {"40000 Btu/hx", INGLE_ERROR_UNIT_UNKNOWN, 6},
+        {"87500000 Btu/h", INGLE_ERROR_OVERFLOW, 0}};
+    EXPECT(cases, INGLE_POWER, NULL, INGLE_OK);
+    EXPECT(rounded, INGLE_POWER, NULL, INGLE_ROUNDED);
+    EXPECT_REFUSAL(refused, INGLE_POWER, NULL);
+    EXPECT_REFUSAL(((const struct refused[]){{"12 kW", INGLE_ERROR_DIMENSION, 3}}), INGLE_LENGTH,
+                   NULL);
+}
+
 static void slopes_are_read(void **state)
 {
     (void)state;
@@ -481,6 +507,7 @@ int main(void)
         cmocka_unit_test(bare_numbers_take_the_unit_given),
         cmocka_unit_test(areas_are_read),
         cmocka_unit_test(angles_are_read),
+        cmocka_unit_test(heat_inputs_are_read),
         cmocka_unit_test(slopes_are_read),
         cmocka_unit_test(ratios_are_read),
         cmocka_unit_test(counts_are_read),

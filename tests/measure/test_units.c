@@ -50,6 +50,8 @@ static void spellings_lead_to_the_unit_meant(void **state)
         {"[sft_i]", "ft2"},    {"square feet", "ft2"}, {"mm²", "mm2"},    {"m²", "m2"},
         {"°", "deg"},          {"degrees", "deg"},    {"rad", "rad"},     {"in/ft", "in/ft"},
         {"[in_i]/[ft_i]", "in/ft"}, {"%", "%"},       {"slope%", "slope%"},
+        {"Btu/h", "Btu/h"},    {"BTU/h", "Btu/h"},    {"Btuh", "Btu/h"},  {"BTUH", "Btu/h"},
+        {"[Btu_IT]/h", "Btu/h"}, {"kW", "kW"},        {"W", "W"},         {"kilowatts", "kW"},
     };
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
         const ingle_unit *unit = ingle_unit_find(cases[i].name);
@@ -63,7 +65,8 @@ static void other_names_find_nothing(void **state)
 {
     (void)state;
     static const char *const names[] = {"",    "MM",   "In", "inx", "in ",  " in", "ft3",
-                                        "sqin", "yard", "m3", "in2 ", "in\n", "\xC2"};
+                                        "sqin", "yard", "m3", "in2 ", "in\n", "\xC2",
+                                        "kw", "Btu", "btu/h", "Btu/ft", "w", "MW"};
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         assert_null(ingle_unit_find(names[i]));
     }
@@ -103,6 +106,8 @@ static void constants_are_in_base_units(void **state)
     assert_true(DEGREES(1) == INT64_C(3600000000));
     assert_true(constants[2] == INT64_C(21000000000) && constants[3] == INT64_C(3000000000));
     assert_true(PERCENT(100) == INGLE_RATIO_ONE);
+    assert_true(BTU_PER_HOUR(1) == INT64_C(105505585262));
+    assert_true(KILOWATTS(1) == INT64_C(360000000000000));
 }
 
 static void dimensions_have_names(void **state)
@@ -113,11 +118,12 @@ static void dimensions_have_names(void **state)
     assert_string_equal(ingle_dimension_name(INGLE_ANGLE), "angle");
     assert_string_equal(ingle_dimension_name(INGLE_SLOPE), "slope");
     assert_string_equal(ingle_dimension_name(INGLE_RATIO), "ratio");
+    assert_string_equal(ingle_dimension_name(INGLE_POWER), "power");
     assert_string_equal(ingle_dimension_name(INGLE_COUNT), "count");
     assert_string_equal(ingle_dimension_name(INGLE_CHOICE), "choice");
     assert_string_equal(ingle_dimension_name(INGLE_FLAG), "flag");
     assert_null(ingle_dimension_name(0));
-    assert_null(ingle_dimension_name(9));
+    assert_null(ingle_dimension_name(10));
     assert_null(ingle_dimension_name(-1));
 }
 

@@ -17,6 +17,9 @@ FT = 12 * IN
 IN2 = IN * IN
 FT2 = 144 * IN2
 DEGREE = 3_600_000_000
+# In hundred millionths of a joule in an hour; the Btu of the International Table, 1055.05585262 J.
+BTU = 105_505_585_262
+KILOWATT = 3_600_000 * 10 ** 8
 
 LENGTH = {
     'in': IN, '"': IN, '″': IN, 'inch': IN, 'inches': IN, '[in_i]': IN,
@@ -32,7 +35,10 @@ AREA = {
 }
 ANGLE = {'deg': DEGREE, '°': DEGREE}
 RATIO = {}
-UNITS = {'length': LENGTH, 'area': AREA, 'angle': ANGLE, 'ratio': RATIO}
+POWER = {'Btu/h': BTU, 'BTU/h': BTU, 'BTUH': BTU, '[Btu_IT]/h': BTU, 'kW': KILOWATT,
+         'W': KILOWATT // 1000}
+UNITS = {'length': LENGTH, 'area': AREA, 'angle': ANGLE, 'ratio': RATIO, 'slope': RATIO,
+         'power': POWER}
 RATIO_ONE = 36_000_000_000
 
 VULGAR = {'½': Fraction(1, 2), '¼': Fraction(1, 4), '¾': Fraction(3, 4), '⅛': Fraction(1, 8),
@@ -83,7 +89,7 @@ def exact_text(text, dimension, unit=None):
             size = units[name]
         elif unit in units and not rest and not count:
             size = units[unit]
-        elif dimension == 'ratio' and not rest and not count:
+        elif dimension in ('ratio', 'slope') and not rest and not count:
             size = RATIO_ONE
         else:
             raise AmountError(text)
@@ -98,6 +104,8 @@ def exact(value, dimension, unit=None):
     """The exact amount of a member of a document: text, object or bare number."""
     if isinstance(value, dict):
         unit, value = value.get('unit', unit), value['value']
+    if dimension == 'count':
+        return Fraction(value)
     if isinstance(value, (int, Decimal)):
         if unit is None:
             raise AmountError(value)

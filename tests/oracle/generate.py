@@ -5,13 +5,14 @@ Amounts lie at the limits of the rules, one nanometre, one sixteenth of an inch 
 beside them, and anywhere between; each is written in one of the notations that say it exactly.
 Only random.Random.random() is used, whose sequence Python promises to keep.
 """
+import functools
 import json
 import random
 from decimal import Decimal, localcontext
 from fractions import Fraction
 
 import rules
-from amounts import DEGREE, FT2, IN, IN2, NM_PER_MM
+from amounts import DEGREE, FT2, IN, IN2, NM_PER_MM, RATIO_ONE
 
 SIXTEENTH = IN // 16
 MM2 = NM_PER_MM ** 2
@@ -21,7 +22,7 @@ TOLERANCES = ('1/16 in', '1/8 in', '1/2 in', '1 mm', '3 mm', '0.000001 mm')
 # Plausible ranges of lib/survey/quantities.def that generated amounts have to keep.
 SMALLEST = {'opening.width': 6 * IN, 'opening.height': 6 * IN, 'opening.area': 36 * IN2,
             'firebox.depth': IN, 'flue.diameter': IN, 'flue.width': IN, 'flue.depth': IN,
-            'flue.net-area': IN2}
+            'flue.net-area': IN2, 'air.diameter': IN // 4, 'chimney.width': IN}
 LARGEST_OPENING = 13500 * IN2
 
 # Openings of exactly 6 ft2, in inches and in millimetres.
@@ -55,6 +56,12 @@ AMENDMENTS = {
 # A firebox that is well within the ordinary rules, so that the others can be told from them.
 GENEROUS = {'firebox.depth': 24 * IN, 'throat.height': 10 * IN, 'throat.depth': 6 * IN,
             'throat.area': 4000 * IN2, 'damper.area': 4000 * IN2, 'smoke-chamber.area': 4000 * IN2}
+
+
+@functools.cache
+def rules_of(standard):
+    """The rules that a standard has."""
+    return {each.rule for each in rules.check({'survey': {}}, standard)}
 
 
 class Source:
@@ -136,7 +143,8 @@ AREA_NOTATIONS = (
 )
 ANGLE_NOTATIONS = (lambda angle: in_unit(angle, DEGREE, 'deg'),
                    lambda angle: in_unit(angle, DEGREE, '°'))
-NOTATIONS = {'length': LENGTH_NOTATIONS, 'area': AREA_NOTATIONS, 'angle': ANGLE_NOTATIONS}
+NOTATIONS = {'length': LENGTH_NOTATIONS, 'area': AREA_NOTATIONS, 'angle': ANGLE_NOTATIONS,
+             'slope': (lambda slope: str(Fraction(slope, RATIO_ONE)),), 'count': (str,)}
 OBJECT_UNITS = {'length': (('in', IN), ('[in_i]', IN), ('mm', NM_PER_MM), ('cm', 10 * NM_PER_MM),
                            ('m', 1000 * NM_PER_MM), ('ft', 12 * IN), ('[ft_i]', 12 * IN)),
                 'area': (('in2', IN2), ('[sin_i]', IN2), ('ft2', FT2), ('[sft_i]', FT2),
@@ -154,6 +162,8 @@ def exact_text(source, value, dimension):
 
 def member(source, value, dimension, unit, tolerance):
     """An amount as a document may hold it: text, object, or bare number in the document's unit."""
+    if dimension in ('slope', 'count'):
+        return exact_text(source, value, dimension)
     if unit and dimension == 'length' and tolerance is None and source.chance(0.3):
         number = decimal(Fraction(value, {'in': IN, 'mm': NM_PER_MM, 'cm': 10 * NM_PER_MM}[unit]))
         if number is not None:
@@ -223,7 +233,7 @@ class Maker:
         if self.source.chance(self.own_share):
             tolerance = {'length': self.source.one(TOLERANCES), 'angle': '1 deg',
                          'area': self.source.one(('1 in2', '0.25 in2', '100 mm2', '1 cm2'))
-                         }[dimension]
+                         }.get(dimension)
         return member(self.source, value, dimension, self.unit, tolerance)
 
     def choose(self, path, choice, share=1):
@@ -411,27 +421,31 @@ class Maker:
         made = []
         for rule, changes in AMENDMENTS.items():
             for standard in standards:
-                fits = (standard == rules.COMMON) == rule.startswith('insert')
-                if fits and self.source.chance(0.2):
+                if rule in rules_of(standard) and self.source.chance(0.2):
                     name = self.source.one(sorted(changes))
                     made.append({'standard': standard, 'rule': rule, 'set': {name: changes[name]},
                                  'citation': 'Alder Lane by-law 7-2'})
         return made
 
     def document(self, identity):
-        insert = self.source.chance(0.12)
+        insert, kind = self.source.chance(0.12), 'masonry-fireplace'
         if insert:
+            kind = 'insert'
             self.insert()
             for part in (self.trim, self.flue):
                 if self.source.chance(0.3):
                     part()
+        elif self.source.chance(0.2):
+            kind = generate_chimneys.other_kind(self)
         else:
             for part in (self.opening, self.hearth, self.firebox, self.chamber, self.trim,
                          self.flue, self.passages):
                 part()
-        self.choose('appliance.kind', 'insert' if insert else 'masonry-fireplace', 0.98)
+        generate_chimneys.parts(self)
+        self.choose('appliance.kind', kind, 0.98)
         self.choose('appliance.fuel', self.source.one(('wood', 'gas')), 0.5)
-        standards = [rules.COMMON] if insert else [self.source.one(rules.IRC)]
+        codes = rules.IRC if self.source.chance(0.6) else rules.IBC
+        standards = [rules.COMMON] if insert else [self.source.one(codes)]
         for other in rules.STANDARDS:
             if other not in standards and self.source.chance(0.12):
                 standards.append(other)
@@ -469,6 +483,11 @@ def lines(count, seed='ingle', **habits):
     return [written(Maker(f'{seed} {index}', **habits).document(f'survey-{index}'))
             for index in range(count)]
 
+
+# What other files make up of a survey.
+import generate_chimneys  # noqa: E402
+
+AMENDMENTS.update(generate_chimneys.AMENDMENTS)
 
 if __name__ == '__main__':
     import sys

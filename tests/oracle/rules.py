@@ -68,7 +68,11 @@ NUMBERS = {
     'insert-hearth-front': {'limit': 16 * IN},
     'insert-hearth-side': {'limit': 8 * IN},
 }
-ABUTTING_2024 = {'small': 8 * IN, 'large': 12 * IN, 'threshold': 6 * FT2}
+# Numbers of single standards that differ from those above.
+OTHER_NUMBERS = {'irc-2024': {
+    'trim-abutting': {'small': 8 * IN, 'large': 12 * IN, 'threshold': 6 * FT2}}}
+# Dimensions of numbers called `limit` that are no lengths.
+DIMENSIONS = {'smoke-chamber-slope': 'angle'}
 
 # Table R1003.14(1): inside diameter, net area in in2.
 ROUND_LINERS = {'round-6': 28, 'round-7': 38, 'round-8': 50, 'round-10': 78, 'round-10.75': 90,
@@ -95,12 +99,27 @@ QUANTITIES = {
     'insert.hearth-right': 'length',
 }
 
+# What is taken for granted where it is not recorded, by key without items.
+DEFAULTS = {'trim/place': 'on-face', 'trim/combustible': True}
+# What a missing choice or flag may be filled with, so that its rule is judged.
+FILLING = {'smoke-chamber.walls': 'smooth', 'flue.shape': 'round', 'flue.liner': '13x13'}
+# Measures at whose amounts a rule steps: the rule, and the number that says where.
+MARKS = {'trim.distance': ('trim-projection', 'zone', 'within'),
+         'hearth.firebox-raise': ('hearth-extension-thickness', 'raise')}
+# Rules of which a condition asks for an amount. Conditions go by the values as measured, so within
+# the tolerances such a rule may apply at one point and not at another.
+BY_AMOUNT = set()
+# What other files add: functions of a survey, its numbers and a standard that give rows, by
+# standard; and functions of a survey and a standard that give findings.
+ROWS, FINDINGS = {}, []
+
 Finding = namedtuple('Finding', 'standard rule subject verdict relation required_exact required '
                                 'measured margin reading dimension')
 # A number that depends on measures: the measures' keys, and a function of their values.
 Expression = namedtuple('Expression', 'keys value')
 # One rule on one subject. `required` may come to None at a point: no limit there.
-Row = namedtuple('Row', 'rule subject relation dimension applies measured required reading')
+Row = namedtuple('Row', 'rule subject relation dimension applies measured required reading '
+                        'by_listing', defaults=(False,))
 
 
 class Contradiction(ValueError):
@@ -110,19 +129,19 @@ class Contradiction(ValueError):
 # ---- the survey -------------------------------------------------------------------------------
 
 class Survey:
-    """What a document records, in base units: values with half-widths, choices, trim pieces."""
+    """What a document records, in base units: values with half-widths, choices, items."""
 
     def __init__(self, document):
         self.unit = document.get('unit')
         tolerance = document.get('tolerance')
         self.tolerance = (amounts.read(tolerance, 'length', self.unit)
                           if tolerance is not None else 0)
-        self.values, self.choices, self.trim = {}, {}, None
+        self.values, self.choices, self.lists = {}, {}, {}
         for group, members in document['survey'].items():
-            if group == 'trim':
-                self.trim = len(members)
-                for index, piece in enumerate(members):
-                    self._record('trim', f'/{index}', piece)
+            if isinstance(members, list):
+                self.lists[group] = len(members)
+                for index, item in enumerate(members):
+                    self._record(group, f'/{index}', item)
             elif group != 'note':
                 self._record(group, '', members)
 
@@ -137,6 +156,11 @@ class Survey:
             if tolerance is None:
                 tolerance = self.tolerance if dimension == 'length' else 0
             self.values[key] = (amounts.read(value, dimension, self.unit), tolerance)
+
+    @property
+    def trim(self):
+        """How many pieces there are; None where nobody looked."""
+        return self.lists.get('trim')
 
     def has(self, *keys):
         return all(key in self.values for key in keys)
@@ -281,9 +305,8 @@ def flue_fractions(survey, numbers):
 
 def numbers_of(document, standard):
     """The numbers of a standard with the document's amendments in them."""
-    numbers = {rule: dict(named) for rule, named in NUMBERS.items()}
-    if standard == 'irc-2024':
-        numbers['trim-abutting'] = dict(ABUTTING_2024)
+    numbers = {rule: dict(named)
+               for rule, named in (NUMBERS | OTHER_NUMBERS.get(standard, {})).items()}
     for amendment in document.get('amendments', ()):
         if amendment['standard'] != standard:
             continue
@@ -301,11 +324,43 @@ def number_dimension(rule, name, value):
         return 'ratio'
     if name == 'threshold':
         return 'area'
-    return 'angle' if rule == 'smoke-chamber-slope' else 'length'
+    return DIMENSIONS.get(rule, 'length')
 
 
-def row(rule, key, relation, measured, required, dimension='length', applies=True, reading=None):
-    return Row(rule, '/survey/' + key, relation, dimension, applies, measured, required, reading)
+def row(rule, key, relation, measured, required, dimension='length', applies=True, reading=None,
+        by_listing=False):
+    return Row(rule, '/survey/' + key, relation, dimension, applies, measured, required, reading,
+               by_listing)
+
+
+def rows_for(*standards):
+    """Registers a function that gives rows of some standards."""
+    def register(function):
+        for standard in standards:
+            ROWS.setdefault(standard, []).append(function)
+        return function
+    return register
+
+
+def known(survey, key):
+    """What is recorded of a key, or taken for granted; None where it is neither."""
+    if key in survey.choices:
+        value = survey.choices[key]
+        return {'yes': True, 'no': False}.get(value, value)
+    if survey.has(key):
+        return survey.point()[key]
+    return DEFAULTS.get('/'.join(part for part in key.split('/') if not part.isdigit()))
+
+
+def under(survey, conditions, row):
+    """A row under conditions, each a key and a test: one that fails settles it, else one that is
+    unknown leaves it unmeasured."""
+    values = [(known(survey, key), test) for key, test in conditions]
+    if any(value is not None and not test(value) for value, test in values):
+        return row._replace(applies=False)
+    if any(value is None for value, _ in values):
+        return row._replace(measured=None, required=None, by_listing=False)
+    return row
 
 
 def masonry_rows(survey, numbers, standard):
@@ -440,7 +495,9 @@ def insert_rows(survey, numbers):
 # ---- judging ----------------------------------------------------------------------------------
 
 def rounded(relation, exact):
-    """A requirement in whole base units, rounded to the stricter side."""
+    """A requirement in whole base units, rounded to the stricter side; a state as it is."""
+    if relation in ('is', 'is-not'):
+        return exact
     return ceil(exact) if relation == 'at-least' else floor(exact)
 
 
@@ -450,18 +507,16 @@ def outcome(row, point):
     if required is None:
         return 'not-applicable'
     required, measured = rounded(row.relation, required), row.measured.value(point)
-    met = measured >= required if row.relation == 'at-least' else measured <= required
-    return 'meets' if met else 'fails'
+    met = {'at-least': lambda: measured >= required, 'at-most': lambda: measured <= required,
+           'is': lambda: measured == required, 'is-not': lambda: measured != required}
+    return 'meets' if met[row.relation]() else 'fails'
 
 
 def steps(key, values, numbers):
     """Values at and next to those at which a rule steps in one measure."""
-    name = key.rsplit('/', 1)[1]
-    marks = set()
-    if key.startswith('trim') and name == 'distance':
-        marks = {numbers['trim-projection'][end] for end in ('zone', 'within')}
-    elif name == 'firebox-raise':
-        marks = {numbers['hearth-extension-thickness']['raise']}
+    name = '.'.join(part for part in key.split('/') if not part.isdigit())
+    rule, *named = MARKS.get(name, (None,))
+    marks = {numbers[rule][end] for end in named}
     return {mark + shift for mark in marks for shift in (-1, 0, 1)
             if values[0] <= mark + shift <= values[1]}
 
@@ -511,6 +566,13 @@ def verdict_of(row, survey, numbers):
     return here
 
 
+def limited(row, survey, numbers):
+    """Whether there is a limit anywhere within the tolerances."""
+    asked = row._replace(measured=fixed(0))
+    return any(row.required.value(point) is not None
+               for point in candidates(asked, survey, numbers))
+
+
 def judge(row, survey, numbers, standard):
     """One finding of one row."""
     nothing = Finding(standard, row.rule, row.subject, 'not-applicable', row.relation, None, None,
@@ -519,15 +581,19 @@ def judge(row, survey, numbers, standard):
         return nothing
     point = survey.point()
     exact = row.required.value(point) if row.required else None
+    if row.required and exact is None and not row.measured and limited(row, survey, numbers):
+        return nothing._replace(verdict='unmeasured')
     if row.required and exact is None and not (
             row.measured and verdict_of(row, survey, numbers) != 'not-applicable'):
         return nothing
     required = None if exact is None else rounded(row.relation, exact)
     measured = row.measured.value(point) if row.measured else None
     verdict, margin = 'unmeasured', None
+    if row.by_listing and not row.required:
+        verdict = 'by-listing'
     if row.measured and row.required:
         verdict = verdict_of(row, survey, numbers)
-        if required is not None:
+        if required is not None and row.dimension != 'state':
             margin = measured - required if row.relation == 'at-least' else required - measured
     return nothing._replace(verdict=verdict, required_exact=exact, required=required,
                             measured=measured, margin=margin)
@@ -537,13 +603,12 @@ ORDINARY = ('firebox-depth', 'throat-height', 'throat-depth', 'passage-area')
 EXCEPTION = ('rumford-depth', 'rumford-throat-height', 'rumford-throat-area')
 
 
-def settle_rumford(findings):
-    """R1001.6: the ordinary rules or the exception's, whichever is met, the exception first."""
-    exception = [each.verdict for each in findings if each.rule in EXCEPTION]
-    ordinary = [each.verdict for each in findings if each.rule in ORDINARY]
-    if set(exception) == {'meets'}:
+def settle(findings):
+    """The ordinary rules or the exception's, whichever is met, the exception first."""
+    asked = [each for each in findings if each.verdict != 'not-applicable']
+    if {each.verdict for each in asked if each.rule in EXCEPTION} == {'meets'}:
         idle = ORDINARY
-    elif set(ordinary) == {'meets'}:
+    elif {each.verdict for each in asked if each.rule in ORDINARY} == {'meets'}:
         idle = EXCEPTION
     else:
         return findings
@@ -552,24 +617,44 @@ def settle_rumford(findings):
             for each in findings]
 
 
+def of_kind(survey, rows, wanted):
+    """Rows that ask something of one kind of appliance only."""
+    kind = survey.choices.get('appliance/kind')
+    if kind == wanted:
+        return rows
+    # Nothing is read where nothing is judged: of the two readings one row is left.
+    return [each._replace(applies=each.applies and kind is None, measured=None, required=None,
+                          reading=None)
+            for each in rows if each.reading != 'inside']
+
+
+def of_masonry(survey, rows):
+    return of_kind(survey, rows, 'masonry-fireplace')
+
+
 def check(document, standard):
     """All findings of one standard on a document, those that do not apply included."""
     survey, numbers = Survey(document), numbers_of(document, standard)
-    kind = survey.choices.get('appliance/kind')
+    rows = []
     if standard in IRC:
-        rows = masonry_rows(survey, numbers, standard)
-        applies = kind == 'masonry-fireplace'
-    else:
-        rows, applies = insert_rows(survey, numbers), kind == 'insert'
-    if not applies:
-        # Nothing is read where nothing is judged: of the two readings one row is left.
-        rows = [each._replace(applies=each.applies and kind is None, measured=None,
-                              required=None, reading=None)
-                for each in rows if each.reading != 'inside']
+        rows += of_masonry(survey, masonry_rows(survey, numbers, standard))
+    if standard == COMMON:
+        rows += of_kind(survey, insert_rows(survey, numbers), 'insert')
+    for function in ROWS.get(standard, ()):
+        rows += function(survey, numbers, standard)
     findings = [judge(each, survey, numbers, standard) for each in rows]
-    return settle_rumford(findings) if standard in IRC else findings
+    for function in FINDINGS:
+        findings += function(survey, standard)
+    return settle(findings)
 
 
 def overall(findings):
     """The gravest verdict."""
     return max((each.verdict for each in findings), key=GRAVITY.index, default='not-applicable')
+
+
+# The rows that other files tell; each adds its numbers and quantities to those above.
+import chimneys  # noqa: E402
+
+IBC = chimneys.IBC
+STANDARDS += IBC

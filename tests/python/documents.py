@@ -56,6 +56,9 @@ def options(arguments):
             found["unit"] = left.pop(0)
         elif word == "--standard":
             found.setdefault("standards", []).append(left.pop(0))
+        elif word == "--reading":
+            reading, option = left.pop(0).split("=")
+            found.setdefault("readings", {})[reading] = option
         else:
             raise ValueError(f"{word} is no argument known here")
     return found
@@ -129,7 +132,7 @@ def survey_of(document):
         for members in items:
             item = survey.add_item(group, members.get("label")) if items is content else 0
             for name, value in members.items():
-                if name not in ("note", "label"):
+                if name != "note" and not (name == "label" and items is content):
                     quantity = ingle.quantities[f"{group}.{name}"]
                     _record(survey, document, quantity, quantity.path(item), value)
     return survey
@@ -151,13 +154,15 @@ def amendments_of(document):
     return made
 
 
-def judged(document, standards=None, unit=None, working=True, not_applicable=False):
+def judged(document, standards=None, unit=None, working=True, not_applicable=False, readings=None):
     """The report of a document by the objects of the package, in the shape of a report."""
     shown = unit or document.get("unit")
     adopted = standards or document["standards"]
     metric = (shown or ingle.standards[adopted[0]].unit.id) in ("mm", "cm", "m")
     survey = survey_of(document)
-    report = ingle.Report(survey, adopted, amendments=amendments_of(document),
+    chosen = {**document.get("readings", {}), **(readings or {})}
+    chosen.pop("note", None)
+    report = ingle.Report(survey, adopted, amendments=amendments_of(document), readings=chosen,
                           working=working, not_applicable=not_applicable, metric_remedies=metric)
     return {
         "verdict": report.verdict,

@@ -55,6 +55,7 @@ class Amounts(unittest.TestCase):
         self.assertEqual(ingle.Amount.parse("864 sq in", "area").fraction("ft2"), 6)
         self.assertEqual(ingle.Amount.parse("1/12", "ratio").ratio(), Fraction(1, 12))
         self.assertEqual(ingle.Amount.parse("7 in 12", "slope").ratio(), Fraction(7, 12))
+        self.assertEqual(ingle.Amount.parse("12 kW", "power").fraction("W"), 12000)
         for wrong in (lambda: ingle.Amount.parse("1 in").fraction("ft2"),
                       lambda: ingle.Amount.parse("45 deg", "angle").fraction("mm")):
             with self.assertRaises(ingle.IngleError) as caught:

@@ -18,6 +18,13 @@ def corpus():
     return grouped
 
 
+def shown(value, unit):
+    """An amount, or a state, as catalogues write it."""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    return value if isinstance(value, str) else value.text(unit)
+
+
 class SameAnswers(unittest.TestCase):
     maxDiff = 4000
 
@@ -141,15 +148,17 @@ class Catalogues(unittest.TestCase):
         return json.loads(done.stdout)
 
     def test_catalogues_are_those_of_the_command(self):
-        for name in ("standards", "rules", "quantities", "units", "verdicts", "statuses"):
+        for name in ("standards", "rules", "readings", "quantities", "units", "verdicts",
+                     "statuses"):
             with self.subTest(name):
                 self.assertEqual(ingle.catalogue(name), self.listed(name))
         for standard in ingle.standards:
-            self.assertEqual(ingle.catalogue("rules", standard),
-                             self.listed("rules", "--standard", standard))
+            for name in ("rules", "readings"):
+                self.assertEqual(ingle.catalogue(name, standard),
+                                 self.listed(name, "--standard", standard))
 
     def test_schemas_are_those_of_the_command(self):
-        for name in ("survey", "report"):
+        for name in ("survey", "report", "amendments"):
             self.assertEqual(ingle.schema(name), json.loads(documents.command("schema",
                                                                               name).stdout))
 
@@ -186,6 +195,12 @@ class Catalogues(unittest.TestCase):
                                      (each["least"]["text"], each["most"]["text"]))
         self.assertEqual(len(ingle.quantities), len(self.listed("quantities")))
 
+    def test_readings_hold_what_is_listed(self):
+        self.assertEqual([(each.id, each.label, each.options) for each in ingle.readings.values()],
+                         [(each["id"], each["label"], {option["id"]: option["label"]
+                                                       for option in each["options"]})
+                          for each in self.listed("readings")])
+
     def test_standards_hold_what_is_listed(self):
         for each in self.listed("standards"):
             with self.subTest(each["id"]):
@@ -202,17 +217,20 @@ class Catalogues(unittest.TestCase):
 
     def check_rules(self, standard):
         for rule, each in zip(standard.rules, self.listed("rules", "--standard", standard.id)):
-            numbers = {name: amount.text(standard.unit) for name, amount in rule.numbers.items()}
+            numbers = {name: shown(rule.quantities[0].value_of(amount), standard.unit)
+                       for name, amount in rule.numbers.items()}
             self.assertEqual(
                 (rule.id, rule.label, rule.section, rule.basis, rule.relation, rule.formula,
                  rule.formula_text, rule.condition, rule.reading, rule.since, rule.until,
-                 [judged.id for judged in rule.quantities], [source.id for source in rule.inputs], rule.caution, rule.refer,
-                 rule.inspection, rule.listing and rule.listing.id, numbers),
+                 [judged.id for judged in rule.quantities],
+                 [source.id for source in rule.inputs], rule.caution, rule.refer, rule.inspection,
+                 rule.listing and rule.listing.id, numbers),
                 (each["rule"], each["label"], each["section"], each["basis"], each["relation"],
                  each["formula"], each["formula_text"], each["when"], each.get("reading"),
                  each.get("since", 0), each.get("until", 0), each["judges"], each.get("from", []),
                  each["caution"], each.get("refer"), each.get("inspection"), each.get("listing"),
                  {name: number["text"] for name, number in each["numbers"].items()}))
+            self.assertEqual(rule.follows and rule.follows._asdict(), each.get("follows"))
             self.assertIn(rule, ingle.rules[rule.id])
 
 

@@ -97,14 +97,12 @@ static void standards_describe_themselves(void **state)
         assert_non_null(ingle_standard_unit(standard));
         assert_int_equal(ingle_unit_dimension(ingle_standard_unit(standard)), INGLE_LENGTH);
         assert_true(ingle_standard_rule_count(standard) > 0);
-        /* An edition ends the id; what has none has no year in it. */
+        /* An edition ends the id. What has no stated one may name the years it was in use. */
         snprintf(year, sizeof year, "-%d", (int)edition);
         const char *id = ingle_standard_id(standard);
         if (edition != 0) {
             assert_true(edition > 1900 && edition < 2100);
             assert_string_equal(id + strlen(id) - strlen(year), year);
-        } else {
-            assert_null(strpbrk(id, "0123456789"));
         }
     }
 }
@@ -131,8 +129,8 @@ static void look_at_origin(const ingle_standard *standard, const ingle_rule *rul
     assert_true(strlen(ingle_rule_section(rule)) > 0);
     assert_non_null(ingle_basis_name(basis));
     assert_non_null(ingle_relation_name(ingle_rule_relation(rule)));
-    /* Common practice is what has no publication, and nothing else is. */
-    assert_int_equal(basis == INGLE_BASIS_COMMON_PRACTICE, ingle_standard_edition(standard) == 0);
+    /* Common practice has no publication, so no edition. */
+    assert_true(basis != INGLE_BASIS_COMMON_PRACTICE || ingle_standard_edition(standard) == 0);
     assert_true(strlen(ingle_rule_id(rule)) > 0);
     assert_int_equal(strspn(ingle_rule_id(rule), "abcdefghijklmnopqrstuvwxyz-"),
                      strlen(ingle_rule_id(rule)));
@@ -161,8 +159,8 @@ static void look_at_quantities(const ingle_standard *standard, const ingle_rule 
         const ingle_quantity *judged = ingle_rule_quantity_at(rule, q);
         ingle_dimension dimension = ingle_quantity_dimension(judged);
         bool seen = dimension == INGLE_CHOICE || dimension == INGLE_FLAG;
-        bool compared = ingle_rule_relation(rule) == INGLE_AT_LEAST ||
-                        ingle_rule_relation(rule) == INGLE_AT_MOST;
+        bool compared = ingle_rule_relation(rule) != INGLE_IS &&
+                        ingle_rule_relation(rule) != INGLE_IS_NOT;
         assert_int_equal(seen, !compared);
         assert_int_equal(dimension, ingle_quantity_dimension(first));
     }
@@ -409,8 +407,9 @@ static void liners_are_as_printed(void **state)
     (void)state;
     for (size_t s = 0; s < ingle_standard_count(); s++) {
         const ingle_standard *standard = ingle_standard_at(s);
-        if (strncmp(ingle_standard_id(standard), "irc-", 4) != 0) {
-            continue;
+        if (strncmp(ingle_standard_id(standard), "irc-", 4) != 0 ||
+            ingle_standard_edition(standard) < 2012) {
+            continue; /* of the first two editions no liner table is known */
         }
         assert_int_equal(ingle_standard_liner_count(standard), 25);
         for (size_t i = 0; i < 25; i++) {
@@ -479,7 +478,8 @@ static void bases_and_relations_have_names(void **state)
     assert_null(ingle_relation_name(0));
     assert_string_equal(ingle_relation_name(INGLE_IS), "is");
     assert_string_equal(ingle_relation_name(INGLE_IS_NOT), "is-not");
-    assert_null(ingle_relation_name(INGLE_IS_NOT + 1));
+    assert_string_equal(ingle_relation_name(INGLE_LESS_THAN), "less-than");
+    assert_null(ingle_relation_name(INGLE_LESS_THAN + 1));
     assert_null(ingle_relation_name(-1));
 }
 

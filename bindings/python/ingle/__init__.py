@@ -15,12 +15,13 @@ from .errors import Catalogue, IngleError, Status, statuses
 from .loading import version as __version__
 from .measure import Amount, Unit, dimensions, units
 from .report import Finding, Missing, Remedy, Report, Step, Verdict, verdicts
-from .standards import Amendments, Liner, Rule, Standard, rules, standards
+from .standards import (Amendments, Followed, Liner, Reading, Rule, Standard, Table, readings,
+                        rules, standards)
 from .survey import Quantity, Survey, quantities
 
 __all__ = [
-    "Amendments", "Amount", "Catalogue", "Finding", "IngleError", "Liner", "Missing", "Quantity",
-    "Remedy", "Report", "Rule", "Standard", "Status", "Step", "Survey", "Unit", "Verdict",
-    "__version__", "catalogue", "check", "check_text", "dimensions", "quantities", "rules",
-    "schema", "standards", "statuses", "units", "verdicts",
+    "Amendments", "Amount", "Catalogue", "Finding", "Followed", "IngleError", "Liner", "Missing",
+    "Quantity", "Reading", "Remedy", "Report", "Rule", "Standard", "Status", "Step", "Survey",
+    "Table", "Unit", "Verdict", "__version__", "catalogue", "check", "check_text", "dimensions",
+    "quantities", "readings", "rules", "schema", "standards", "statuses", "units", "verdicts",
 ]

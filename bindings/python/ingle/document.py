@@ -7,15 +7,17 @@ judged, and the report's text becomes a dict.
 
 from __future__ import annotations
 
+import contextlib
 import ctypes
 import json
-from typing import Any, Callable, Dict, Iterable, List, Optional, Union
+from typing import (Any, Callable, Dict, Iterable, Iterator, List, Mapping, Optional, Sequence,
+                    Union)
 
 from . import prototypes
 from .errors import IngleError, encoded
 from .loading import Owned, json_library
 from .measure import UnitLike, unit_pointer
-from .standards import StandardLike, standard_array, standard_of
+from .standards import StandardLike, reading_array, standard_array, standard_of
 
 # Readers and writers that nobody uses now, each with the memory it has come to need. Taking one
 # and giving it back are single steps, so threads need no lock.
@@ -28,25 +30,102 @@ def _raise_for(status: int, text: str) -> None:
                      error.get("column"))
 
 
-def _asked(call: Callable[..., int], *arguments: Any) -> str:
-    """The document that a call leaves, or the error that it leaves raised."""
+@contextlib.contextmanager
+def _reader() -> Iterator[Owned]:
+    """A reader and writer that nobody else uses meanwhile."""
     try:
         reader = _idle.pop()
     except IndexError:
         reader = Owned(json_library.ingle_json_new, json_library.ingle_json_free)
     try:
-        status = call(reader.pointer, *arguments)
-        text = json_library.ingle_json_text(reader.pointer, None).decode("utf-8")
+        yield reader
     finally:
         _idle.append(reader)
+
+
+def _left(reader: Owned, status: int) -> str:
+    """The document that a call left, or the error that it left raised."""
+    text = str(json_library.ingle_json_text(reader.pointer, None).decode("utf-8"))
     if status < 0:
         _raise_for(status, text)
-    return str(text)
+    return text
+
+
+def _asked(call: Callable[..., int], *arguments: Any) -> str:
+    with _reader() as reader:
+        return _left(reader, call(reader.pointer, *arguments))
+
+
+# ---- amendments -------------------------------------------------------------------------------
+
+AmendmentsLike = Union[str, bytes, Mapping[str, Any], Sequence[Mapping[str, Any]]]
+
+
+def _encoded(document: Union[str, bytes]) -> bytes:
+    return document.encode("utf-8", "surrogatepass") if isinstance(document, str) else document
+
+
+def _amend(reader: Owned, amendments: AmendmentsLike) -> None:
+    """Let the reader keep amendments; an error says that it is in them."""
+    is_text = isinstance(amendments, (str, bytes))
+    if isinstance(amendments, (str, bytes)):
+        text = _encoded(amendments)
+    else:
+        whole = amendments if isinstance(amendments, Mapping) else {"amendments": amendments}
+        text = json.dumps(whole).encode()
+    try:
+        _left(reader, json_library.ingle_json_amend(reader.pointer, text, len(text)))
+    except IngleError as error:
+        # Of a text that the caller has never seen there is no line.
+        raise IngleError(error.status, f"amendments: {error.message}", error.at,
+                         error.line if is_text else None,
+                         error.column if is_text else None) from None
+
+
+# ---- checking ---------------------------------------------------------------------------------
+
+
+def _report(document: bytes, is_text: bool, options: prototypes.ingle_json_options,
+            amendments: Optional[AmendmentsLike]) -> str:
+    with _reader() as reader:
+        try:
+            if amendments is not None:
+                _amend(reader, amendments)
+            status = json_library.ingle_json_check(reader.pointer, document, len(document),
+                                                   ctypes.byref(options))
+            try:
+                return _left(reader, status)
+            except IngleError as error:
+                if not is_text:
+                    error.line = error.column = None
+                raise
+        finally:
+            if amendments is not None:
+                json_library.ingle_json_clear_amendments(reader.pointer)
+
+
+def _options(standards: Optional[Iterable[StandardLike]], unit: Optional[UnitLike], working: bool,
+             not_applicable: bool, one_line: bool,
+             readings: Optional[Mapping[str, str]]) -> prototypes.ingle_json_options:
+    options = prototypes.ingle_json_options(size=ctypes.sizeof(prototypes.ingle_json_options),
+                                            unit=unit_pointer(unit), without_working=not working,
+                                            with_not_applicable=not_applicable, one_line=one_line)
+    if standards is not None:
+        adopted = standard_array(standards)
+        options.standards = ctypes.cast(adopted, ctypes.POINTER(ctypes.c_void_p))
+        options.standard_count = len(adopted)
+    if readings is not None:
+        followed = reading_array(readings, -1)
+        options.readings = followed
+        options.reading_count = len(followed)
+    return options
 
 
 def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[StandardLike]] = None,
                unit: Optional[UnitLike] = None, working: bool = True,
-               not_applicable: bool = False, one_line: bool = False) -> str:
+               not_applicable: bool = False, one_line: bool = False,
+               amendments: Optional[AmendmentsLike] = None,
+               readings: Optional[Mapping[str, str]] = None) -> str:
     """Judge a survey document and give its report, both as JSON text.
 
     :param document: JSON as RFC 8259 has it; bytes are UTF-8
@@ -55,43 +134,40 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
     :param working: whether the steps of the calculations are in the report
     :param not_applicable: whether rules that do not apply give findings too
     :param one_line: whether the report is on one line, not indented
-    :raises IngleError: if the document cannot be used; it says where and why
+    :param amendments: a town's changes to the numbers, under the document's own: the text of a
+        document of amendments, that document as a dict, or a list of its entries
+    :param readings: the option to follow by the id of the reading, whatever the document says
+    :raises IngleError: if the document or the amendments cannot be used; it says where and why,
+        and its message begins with ``amendments:`` where it is in those
     """
-    given = document.encode("utf-8", "surrogatepass") if isinstance(document, str) else document
-    options = prototypes.ingle_json_options(size=ctypes.sizeof(prototypes.ingle_json_options),
-                                            unit=unit_pointer(unit), without_working=not working,
-                                            with_not_applicable=not_applicable, one_line=one_line)
-    if standards is not None:
-        adopted = standard_array(standards)
-        options.standards = ctypes.cast(adopted, ctypes.POINTER(ctypes.c_void_p))
-        options.standard_count = len(adopted)
-    return _asked(json_library.ingle_json_check, given, len(given), ctypes.byref(options))
+    options = _options(standards, unit, working, not_applicable, one_line, readings)
+    return _report(_encoded(document), True, options, amendments)
 
 
 def check(document: Dict[str, Any], *, standards: Optional[Iterable[StandardLike]] = None,
-          unit: Optional[UnitLike] = None, working: bool = True,
-          not_applicable: bool = False) -> Dict[str, Any]:
+          unit: Optional[UnitLike] = None, working: bool = True, not_applicable: bool = False,
+          amendments: Optional[AmendmentsLike] = None,
+          readings: Optional[Mapping[str, str]] = None) -> Dict[str, Any]:
     """Judge a survey document and give its report.
 
     The arguments are those of ``check_text``. An error says by its ``at`` where in the document it
-    is; it has no line or column.
+    is; it has no line or column, which would count in a text that the caller has never seen.
     """
-    try:
-        report = check_text(json.dumps(document), standards=standards, unit=unit, working=working,
-                            not_applicable=not_applicable, one_line=True)
-    except IngleError as error:
-        # They would count in a text that the caller has never seen.
-        error.line = error.column = None
-        raise
-    found: Dict[str, Any] = json.loads(report)
+    options = _options(standards, unit, working, not_applicable, True, readings)
+    found: Dict[str, Any] = json.loads(
+        _report(json.dumps(document).encode(), False, options, amendments))
     return found
+
+
+# ---- catalogues and schemas -------------------------------------------------------------------
 
 
 def catalogue(name: str, standard: Optional[StandardLike] = None) -> List[Dict[str, Any]]:
     """A catalogue as the command ``ingle list`` gives it.
 
-    :param name: ``standards``, ``rules``, ``quantities``, ``units``, ``verdicts`` or ``statuses``
-    :param standard: the standard whose rules, or whose rules' quantities, are listed
+    :param name: ``standards``, ``rules``, ``readings``, ``quantities``, ``units``, ``verdicts`` or
+        ``statuses``
+    :param standard: the standard whose rules, or whose rules' readings or quantities, are listed
     """
     only = None if standard is None else standard_of(standard).pointer
     found: List[Dict[str, Any]] = json.loads(
@@ -100,6 +176,6 @@ def catalogue(name: str, standard: Optional[StandardLike] = None) -> List[Dict[s
 
 
 def schema(document: str) -> Dict[str, Any]:
-    """The JSON Schema (2020-12) of a document: ``survey`` or ``report``."""
+    """The JSON Schema (2020-12) of a document: ``survey``, ``report`` or ``amendments``."""
     found: Dict[str, Any] = json.loads(_asked(json_library.ingle_json_schema, encoded(document)))
     return found

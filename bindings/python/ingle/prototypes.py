@@ -12,8 +12,8 @@ from typing import Dict, List, Tuple
 
 # Only those that no function of the library tells.
 INGLE_LENGTH = 1
-INGLE_CHOICE = 7
-INGLE_FLAG = 8
+INGLE_CHOICE = 8
+INGLE_FLAG = 9
 INGLE_SCALE_USUAL = 0
 INGLE_FINDING_SUBJECT = 1
 INGLE_FINDING_LABEL = 2
@@ -55,7 +55,8 @@ class ingle_json_options(ctypes.Structure):  # noqa: N801
 
     _fields_ = [("size", c_size_t), ("standards", POINTER(c_void_p)), ("standard_count", c_size_t),
                 ("unit", c_void_p), ("without_working", c_int32), ("with_not_applicable", c_int32),
-                ("one_line", c_int32), ("reserved", c_int32)]
+                ("one_line", c_int32), ("reserved", c_int32), ("readings", POINTER(c_int32)),
+                ("reading_count", c_size_t)]
 
 
 STRUCTS = (ingle_amount, ingle_format, ingle_check_options, ingle_json_options)
@@ -175,6 +176,14 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_rule_number_name": _TEXT_AT_OF,
     "ingle_rule_number_at": (c_int32, [c_void_p, c_size_t, POINTER(ingle_amount)]),
     "ingle_rule_reading": _TEXT,
+    "ingle_reading_count": _COUNT,
+    "ingle_reading_at": _AT,
+    "ingle_reading_id": _TEXT,
+    "ingle_reading_label": _TEXT,
+    "ingle_reading_option_count": _COUNT_OF,
+    "ingle_reading_option_at": _TEXT_AT_OF,
+    "ingle_reading_option_label": _TEXT_AT_OF,
+    "ingle_rule_follows": (c_void_p, [c_void_p, POINTER(c_size_t)]),
     "ingle_rule_condition_text": (c_int32, [c_void_p] + _BUFFER),
     "ingle_standard_liner_count": _COUNT_OF,
     "ingle_standard_liner_at": (c_int32, [c_void_p, c_size_t, POINTER(c_char_p),
@@ -206,6 +215,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_missing_quantity": _POINTER_OF,
     "ingle_missing_rule_count": _COUNT_OF,
     "ingle_missing_rule_at": _TEXT_AT_OF,
+    "ingle_finding_relation": _NUMBER_OF,
     "ingle_finding_by_listing": (c_int, [c_void_p]),
     "ingle_finding_missing_text": (c_int32, [c_void_p, c_size_t] + _BUFFER),
     "ingle_missing_how": (c_char_p, [c_void_p]),
@@ -239,6 +249,8 @@ JSON_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_json_new": (c_int32, [POINTER(c_void_p)]),
     "ingle_json_free": _FREE,
     "ingle_json_check": (c_int32, [c_void_p, c_char_p, c_size_t, POINTER(ingle_json_options)]),
+    "ingle_json_amend": (c_int32, [c_void_p, c_char_p, c_size_t]),
+    "ingle_json_clear_amendments": _FREE,
     "ingle_json_list": (c_int32, [c_void_p, c_char_p, c_void_p]),
     "ingle_json_schema": (c_int32, [c_void_p, c_char_p]),
     "ingle_json_text": (c_char_p, [c_void_p, POINTER(c_size_t)]),

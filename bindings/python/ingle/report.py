@@ -9,14 +9,14 @@ from __future__ import annotations
 import ctypes
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any, Dict, Iterable, Optional, Tuple, Union, overload
+from typing import Any, Dict, Iterable, Mapping, Optional, Tuple, Union, overload
 
 from . import prototypes
 from .errors import Catalogue, decoded, require, written
 from .loading import Owned, library
 from .measure import Amount, UnitLike, amount_format
-from .standards import (Amendments, Rule, Standard, StandardLike, rule_at, standard_array,
-                        standard_at)
+from .standards import (Amendments, Rule, Standard, StandardLike, reading_array, rule_at,
+                        standard_array, standard_at)
 from .survey import Quantity, Survey, quantity_at
 
 
@@ -201,7 +201,7 @@ class Finding:
     @property
     def relation(self) -> str:
         """How what is measured has to stand to what is required: ``at-least``."""
-        return self.rule.relation
+        return library.ingle_relation_name(library.ingle_finding_relation(self._pointer)).decode()
 
     @property
     def quantity(self) -> Quantity:
@@ -313,7 +313,8 @@ class Report(Sequence):  # type: ignore[type-arg]
     def __init__(self, survey: Survey, standards: Iterable[StandardLike], *,
                  amendments: Optional[Amendments] = None, working: bool = True,
                  remedies: bool = True, not_applicable: bool = False,
-                 metric_remedies: bool = False) -> None:
+                 metric_remedies: bool = False,
+                 readings: Optional[Mapping[str, str]] = None) -> None:
         """Judge a survey by every rule of every standard that applies to it.
 
         :param standards: ids or ``Standard`` objects, in the order in which they are reported
@@ -322,6 +323,8 @@ class Report(Sequence):  # type: ignore[type-arg]
         :param remedies: whether remedies are sought
         :param not_applicable: whether rules that do not apply give findings too
         :param metric_remedies: whether remedies lie on the millimetre, not the sixteenth of an inch
+        :param readings: the option to follow by the id of the reading; the first of
+            ``ingle.readings[id].options`` where none is given
         """
         adopted = standard_array(standards)
         self._survey = survey.reading(self)
@@ -331,6 +334,10 @@ class Report(Sequence):  # type: ignore[type-arg]
             ctypes.sizeof(prototypes.ingle_check_options),
             None if self._amendments is None else self._amendments.pointer,
             not working, not remedies, not_applicable, metric_remedies)
+        if readings is not None:
+            followed = reading_array(readings, 0)
+            options.readings = followed
+            options.reading_count = len(followed)
         status = library.ingle_check(self._survey.pointer, adopted, len(adopted),
                                      ctypes.byref(options), self._owned.pointer)
         if status < 0:

@@ -1,17 +1,39 @@
 # SPDX-License-Identifier: MIT
-"""The standards the library holds, their rules as printed, and local amendments."""
+"""The standards the library holds, their rules as printed, readings, and local amendments."""
 
 from __future__ import annotations
 
 import ctypes
 from dataclasses import dataclass, field
-from typing import Any, Dict, Iterable, List, NamedTuple, Optional, Tuple, Union
+from typing import Any, Dict, Iterable, List, Mapping, NamedTuple, Optional, Tuple, Union
 
 from . import prototypes
-from .errors import Catalogue, decoded, encoded, error_of, nearest, require, written
+from .errors import Catalogue, IngleError, decoded, encoded, error_of, nearest, require, written
 from .loading import Owned, library
 from .measure import Amount, Unit, UnitLike, unit_at, unit_pointer
 from .survey import Quantity, quantity_at
+
+
+@dataclass(frozen=True, eq=False)
+class Reading:
+    """Something that a publication leaves open, so that it can be read in more than one way."""
+
+    #: Unique and stable: ``hearth-steps``.
+    id: str
+    #: What is open, in words.
+    label: str
+    #: The ways to read it with what they mean; the first is followed unless another is chosen.
+    options: Dict[str, str] = field(repr=False)
+    pointer: int = field(repr=False)
+
+
+class Followed(NamedTuple):
+    """The way of reading that a rule belongs to."""
+
+    #: The id of the reading.
+    reading: str
+    #: The id of its option.
+    option: str
 
 
 class Table(NamedTuple):
@@ -55,10 +77,13 @@ class Rule:
     formula: str = field(repr=False)
     #: What that formula does, in a sentence.
     formula_text: str = field(repr=False)
-    #: Its numbers as printed, by the name under which an amendment sets them.
+    #: Its numbers as printed, by the name under which an amendment sets them. What a state has to
+    #: be is here too, and no amendment sets it: ``quantities[0].value_of()`` names it.
     numbers: Dict[str, Amount] = field(repr=False)
     #: How the text is read where it can be read in more than one way; None where it is plain.
     reading: Optional[str] = field(repr=False)
+    #: The way of reading that it belongs to; None where it holds however the text is read.
+    follows: Optional[Followed] = field(repr=False)
     #: When it applies.
     condition: str = field(repr=False)
     #: The quantity of the appliance's own listing that it gives way to; None if there is none.
@@ -112,6 +137,27 @@ StandardLike = Union[str, Standard]
 
 
 # ---- reading them from the library ------------------------------------------------------------
+
+
+def _read_reading(pointer: int) -> Reading:
+    options = {library.ingle_reading_option_at(pointer, i).decode():
+               library.ingle_reading_option_label(pointer, i).decode()
+               for i in range(library.ingle_reading_option_count(pointer))}
+    return Reading(library.ingle_reading_id(pointer).decode(),
+                   library.ingle_reading_label(pointer).decode(), options, pointer)
+
+
+_READINGS = {pointer: _read_reading(pointer) for pointer in
+             map(library.ingle_reading_at, range(library.ingle_reading_count()))}
+
+#: Everything that can be read in more than one way, by its id.
+readings: Catalogue[Reading] = Catalogue({each.id: each for each in _READINGS.values()})
+
+
+def _read_followed(pointer: int) -> Optional[Followed]:
+    option = ctypes.c_size_t()
+    reading = _READINGS.get(library.ingle_rule_follows(pointer, ctypes.byref(option)))
+    return None if reading is None else Followed(reading.id, tuple(reading.options)[option.value])
 
 
 def _read_number(pointer: int, index: int) -> Amount:
@@ -169,6 +215,7 @@ def _read_rule(pointer: int) -> Rule:
                 formula_text=library.ingle_rule_formula_text(pointer).decode(),
                 numbers=_read_numbers(pointer),
                 reading=decoded(library.ingle_rule_reading(pointer)),
+                follows=_read_followed(pointer),
                 condition=written(library.ingle_rule_condition_text, pointer),
                 listing=None if listing is None else quantity_at(listing),
                 caution=library.ingle_rule_caution(pointer).decode(),
@@ -232,15 +279,19 @@ def standard_at(pointer: int) -> Standard:
     return _STANDARDS[pointer]
 
 
+def _unknown(code: str, name: str, what: str, known: Iterable[str]) -> IngleError:
+    near = nearest(name, known)
+    hint = f" Did you mean {near}?" if near else ""
+    return error_of(code, f"{name}: {what}.{hint}")
+
+
 def standard_of(standard: StandardLike) -> Standard:
     """A standard by its id; IngleError if there is none."""
     if isinstance(standard, Standard):
         return standard
     found = standards.get(standard)
     if found is None:
-        near = nearest(standard, standards)
-        hint = f" Did you mean {near}?" if near else ""
-        raise error_of("unknown-standard", f"{standard}: no standard has this id.{hint}")
+        raise _unknown("unknown-standard", standard, "no standard has this id", standards)
     return found
 
 
@@ -248,6 +299,19 @@ def standard_array(adopted: Iterable[StandardLike]) -> ctypes.Array[ctypes.c_voi
     """Standards as calls of the library take them; one alone need not be in a list."""
     each = [adopted] if isinstance(adopted, (str, Standard)) else list(adopted)
     return (ctypes.c_void_p * len(each))(*(standard_of(one).pointer for one in each))
+
+
+def reading_array(chosen: Mapping[str, str], otherwise: int) -> ctypes.Array[ctypes.c_int32]:
+    """The number of the option of every reading, or `otherwise` where none is chosen."""
+    options = {each.id: otherwise for each in readings.values()}
+    for id_, option in chosen.items():
+        known = readings.get(id_)
+        if known is None:
+            raise _unknown("unknown-name", id_, "no reading has this id", readings)
+        if option not in known.options:
+            raise _unknown("unknown-choice", option, f"{id_} has no such option", known.options)
+        options[id_] = tuple(known.options).index(option)
+    return (ctypes.c_int32 * len(options))(*options.values())
 
 
 # ---- amendments -------------------------------------------------------------------------------

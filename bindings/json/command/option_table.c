@@ -1,0 +1,124 @@
+/* SPDX-License-Identifier: MIT */
+#include "command/option_table.h"
+
+#include <ingle/check.h>
+#include <ingle/measure.h>
+
+#define CHECK (1u << VERB_CHECK)
+#define LIST (1u << VERB_LIST)
+#define EVERY ((1u << VERB_COUNT) - 1)
+#define NONE (1u << VERB_NONE)
+
+static const struct option_entry options[] = {
+    {"lines", 'l', CHECK, ARGUMENT_NONE,
+     "read JSON Lines: every line in gives one line out, in the same order"},
+    {"standard", 's', CHECK, ARGUMENT_STANDARD,
+     "judge by this standard, whatever the documents say; may be repeated"},
+    {"standard", 's', LIST, ARGUMENT_STANDARD,
+     "only what belongs to this standard; units, verdicts and statuses belong to none"},
+    {"amendments", 'm', CHECK, ARGUMENT_FILE,
+     "change the numbers of standards as this document of amendments says, a town's for all of its "
+     "surveys; may be repeated; a survey's own amendments win"},
+    {"reading", 'r', CHECK, ARGUMENT_READING,
+     "where a publication can be read in more than one way, read it like this, whatever the "
+     "documents say: see `ingle list readings`; may be repeated"},
+    {"all", 'a', CHECK, ARGUMENT_NONE, "report the rules that do not apply, too"},
+    {"no-working", 'w', CHECK, ARGUMENT_NONE, "leave out the steps of the calculations"},
+    {"unit", 'u', CHECK, ARGUMENT_UNIT, "show lengths in this unit, and areas to match"},
+    {"fail-on", 'f', CHECK, ARGUMENT_GRAVITY,
+     "exit with status 1 if a whole verdict is this grave or graver, or, with error, if a line "
+     "cannot be used; may be repeated"},
+    {"unbuffered", 'b', CHECK, ARGUMENT_NONE, "with --lines: write each line out at once"},
+    {"help", 'h', EVERY, ARGUMENT_NONE, "show this help"},
+    {"version", 'v', NONE, ARGUMENT_NONE, "show the release"},
+};
+
+enum { OPTION_COUNT = sizeof options / sizeof options[0] };
+_Static_assert((int)OPTION_COUNT <= (int)OPTIONS_MOST, "every option has room in a list");
+
+const struct option_entry *option_at(size_t index)
+{
+    return index < OPTION_COUNT ? &options[index] : NULL;
+}
+
+bool option_belongs(const struct option_entry *option, enum command_verb verb)
+{
+    return (option->verbs >> verb & 1) != 0;
+}
+
+/* The units that ingle_format takes are those of length. */
+static size_t length_units(const char *words[WORDS_MOST])
+{
+    size_t count = 0;
+    for (size_t i = 0; i < ingle_unit_count() && count < WORDS_MOST; i++) {
+        const ingle_unit *unit = ingle_unit_at(i);
+        if (ingle_unit_dimension(unit) == INGLE_LENGTH) {
+            words[count++] = ingle_unit_id(unit);
+        }
+    }
+    return count;
+}
+
+/* What is graver than meeting the rules, the gravest first. */
+static size_t gravities(const char *words[WORDS_MOST])
+{
+    size_t count = 0;
+    size_t verdict = ingle_verdict_count();
+    while (verdict > INGLE_MEETS + 1 && count < WORDS_MOST - 1) {
+        words[count++] = ingle_verdict_name((ingle_verdict)--verdict);
+    }
+    words[count++] = "error";
+    return count;
+}
+
+size_t argument_words(enum option_argument argument, const char *words[WORDS_MOST])
+{
+    switch (argument) {
+    case ARGUMENT_UNIT:
+        return length_units(words);
+    case ARGUMENT_GRAVITY:
+        return gravities(words);
+    case ARGUMENT_NONE:
+    case ARGUMENT_STANDARD:
+    case ARGUMENT_READING:
+    case ARGUMENT_FILE:
+        break;
+    }
+    return 0;
+}
+
+const char *argument_form(enum option_argument argument)
+{
+    return argument == ARGUMENT_FILE      ? "FILE"
+           : argument == ARGUMENT_READING ? "ID=OPTION"
+                                          : "ID";
+}
+
+static const char *const catalogues[] = {"standards", "rules",    "readings", "quantities",
+                                         "units",     "verdicts", "statuses"};
+static const char *const documents[] = {"survey", "report", "amendments"};
+
+#define WORDS(list) list, sizeof list / sizeof list[0]
+
+static const struct verb_entry verbs[VERB_COUNT] = {
+    [VERB_CHECK] = {"check", "[FILE]...", NULL, 0,
+                    "Judges survey documents by the standards they name, and writes a report for "
+                    "each. - or no FILE is standard input.",
+                    NULL, NULL},
+    [VERB_LIST] = {"list", NULL, WORDS(catalogues), "Writes one of the catalogues as JSON.",
+                   "The name of a catalogue is needed.", "No catalogue is called"},
+    [VERB_SCHEMA] = {"schema", NULL, WORDS(documents),
+                     "Writes the JSON Schema of a document.",
+                     "The name of a document is needed: survey, report or amendments.",
+                     "There is no schema of a document called"},
+    [VERB_NONE] = {NULL, NULL, NULL, 0,
+                   "Judges what was measured at a fireplace by the published rules adopted there. "
+                   "A finding says whether a number of a publication is met; the local authority "
+                   "and the listing of the appliance decide.",
+                   NULL, NULL},
+};
+
+const struct verb_entry *verb_at(enum command_verb verb)
+{
+    return &verbs[verb];
+}

@@ -1,0 +1,71 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * The JSON Schemas of the documents, in parts. Each function writes into an object that is open.
+ */
+#ifndef INGLE_JSON_SCHEMA_H
+#define INGLE_JSON_SCHEMA_H
+
+#include "writing/write.h"
+
+#include <ingle/measure.h>
+
+/* The members of a whole schema. */
+void schema_survey(struct json_writer *out);
+void schema_report(struct json_writer *out);
+void schema_amendments_document(struct json_writer *out);
+
+/* ---- what they are made of ------------------------------------------------------------------- */
+
+/* A property that refers to one of $defs: `kind` and `suffix` make its name. */
+void schema_reference(struct json_writer *out, const char *property, const char *kind,
+                      const char *suffix);
+
+/* A property of a type, with a description or NULL. */
+void schema_type(struct json_writer *out, const char *property, const char *type,
+                 const char *description);
+
+/* Opens a property that is an object, and its `properties`; or one that is an array. */
+void schema_open_object(struct json_writer *out, const char *property, const char *description);
+void schema_open_array(struct json_writer *out, const char *property, const char *description);
+void schema_close_array(struct json_writer *out);
+
+/* Closes `properties` and the object: it has all of the required names, and no other properties. */
+void schema_close_object(struct json_writer *out, const char *const *required, size_t count);
+
+/* An `enum` of what a catalogue gives; `name_at` returns NULL past its end. */
+void schema_enum(struct json_writer *out, const char *(*name_at)(size_t index));
+
+const char *schema_standard_at(size_t index);
+const char *schema_verdict_at(size_t index);
+
+/* ---- parts of the schemas of documents that are read ----------------------------------------- */
+
+/* The property `unit`, `purpose` being what else it is for, or "". */
+void schema_unit(struct json_writer *out, const char *purpose);
+
+/* Opens, and closes, what holds of properties where the document has no unit. */
+void schema_open_without_unit(struct json_writer *out);
+void schema_close_without_unit(struct json_writer *out);
+
+/* The $defs of documents that have amounts. */
+void schema_definitions(struct json_writer *out);
+
+/* The property `amendments`, and what holds of it where the document has no unit. */
+void schema_amendments(struct json_writer *out);
+void schema_amendments_with_units(struct json_writer *out);
+
+/* ---- amounts of survey documents ------------------------------------------------------------- */
+
+/* The $defs of every dimension that is written as an amount. */
+void schema_amounts(struct json_writer *out);
+
+/* What stands behind a dimension's name for an amount that has no tolerance. */
+#define SCHEMA_FIXED "-without-tolerance"
+
+/* The $def of whatever does not need the document's unit. */
+#define SCHEMA_WITH_UNIT "with-unit"
+
+/* Whether a bare number of this dimension takes the document's unit. */
+bool schema_takes_document_unit(ingle_dimension dimension);
+
+#endif

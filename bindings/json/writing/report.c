@@ -1,0 +1,293 @@
+/* SPDX-License-Identifier: MIT */
+#include "writing/report.h"
+
+#include "writing/amount.h"
+
+#include <stdio.h>
+#include <string.h>
+
+/* ---- texts that the library writes ----------------------------------------------------------- */
+
+typedef ingle_status (*text_source)(const void *object, int32_t part, const ingle_format *format,
+                                    char *buffer, size_t capacity, size_t *length);
+
+static ingle_status finding_text(const void *finding, int32_t part, const ingle_format *format,
+                                 char *buffer, size_t capacity, size_t *length)
+{
+    return ingle_finding_text(finding, part, format, buffer, capacity, length);
+}
+
+static ingle_status step_text(const void *step, int32_t part, const ingle_format *format,
+                              char *buffer, size_t capacity, size_t *length)
+{
+    return ingle_step_text(step, part, format, buffer, capacity, length);
+}
+
+static ingle_status remedy_text(const void *remedy, int32_t part, const ingle_format *format,
+                                char *buffer, size_t capacity, size_t *length)
+{
+    return ingle_remedy_text(remedy, part, format, buffer, capacity, length);
+}
+
+static ingle_status missing_text(const void *missing, int32_t part, const ingle_format *format,
+                                 char *buffer, size_t capacity, size_t *length)
+{
+    (void)part;
+    (void)format;
+    return ingle_missing_subject_text(missing, buffer, capacity, length);
+}
+
+/* Returns the length of the text. */
+static size_t write_text(struct json_writer *writer, const char *name, text_source source,
+                         const void *object, int32_t part, const ingle_format *format)
+{
+    size_t capacity, length;
+    json_begin_text(writer, name);
+    do {
+        char *room = json_room(writer, &capacity);
+        length = 0;
+        source(object, part, format, room, capacity, &length);
+    } while (!json_end_text(writer, length));
+    return length;
+}
+
+/* ---- amounts --------------------------------------------------------------------------------- */
+
+/* An amount; a choice or a flag is the quantity's and shows as its name alone. */
+static void write_amount(struct json_writer *writer, const char *name, const ingle_amount *amount,
+                         const ingle_quantity *quantity, const ingle_format *format)
+{
+    if (amount->dimension != INGLE_CHOICE && amount->dimension != INGLE_FLAG) {
+        json_amount(writer, name, amount, format);
+        return;
+    }
+    json_open_object(writer, name);
+    if (amount->dimension == INGLE_FLAG) {
+        json_text(writer, "text", amount->value != 0 ? "yes" : "no");
+    } else {
+        json_text(writer, "text", ingle_quantity_choice_at(quantity, (size_t)amount->value));
+    }
+    json_close_object(writer);
+}
+
+static void write_amounts(struct json_writer *writer, const ingle_finding *finding,
+                          const ingle_format *format)
+{
+    const ingle_quantity *quantity = ingle_finding_quantity(finding);
+    ingle_amount amount;
+    if (ingle_finding_measured(finding, &amount)) {
+        write_amount(writer, "measured", &amount, quantity, format);
+    }
+    if (ingle_finding_required(finding, &amount)) {
+        write_amount(writer, "required", &amount, quantity, format);
+    }
+    if (ingle_finding_margin(finding, &amount)) {
+        write_amount(writer, "margin", &amount, quantity, format);
+    }
+}
+
+/* ---- a finding ------------------------------------------------------------------------------- */
+
+static void write_rule(struct json_writer *writer, const ingle_finding *finding)
+{
+    const ingle_rule *rule = ingle_finding_rule(finding);
+    json_text(writer, "standard", ingle_standard_id(ingle_finding_standard(finding)));
+    json_text(writer, "rule", ingle_rule_id(rule));
+    json_text(writer, "section", ingle_rule_section(rule));
+    json_text(writer, "basis", ingle_basis_name(ingle_rule_basis(rule)));
+    if (ingle_finding_by_listing(finding)) {
+        json_boolean(writer, "by_listing", true);
+    }
+}
+
+static void write_if_any(struct json_writer *writer, const char *name, const char *text)
+{
+    if (text != NULL) {
+        json_text(writer, name, text);
+    }
+}
+
+static ingle_status lacking_text(const void *finding, int32_t part, const ingle_format *format,
+                                 char *buffer, size_t capacity, size_t *length)
+{
+    (void)format;
+    return ingle_finding_missing_text(finding, (size_t)part, buffer, capacity, length);
+}
+
+static void write_missing(struct json_writer *writer, const ingle_finding *finding)
+{
+    size_t count = ingle_finding_missing_count(finding);
+    if (count == 0) {
+        return;
+    }
+    json_open_array(writer, "missing");
+    for (size_t i = 0; i < count; i++) {
+        write_text(writer, NULL, lacking_text, finding, (int32_t)i, NULL);
+    }
+    json_close_array(writer);
+}
+
+static void write_step(struct json_writer *writer, const ingle_step *step,
+                       const ingle_format *format)
+{
+    ingle_amount amount;
+    size_t length;
+    json_open_object(writer, NULL);
+    json_text(writer, "step", ingle_step_label(step));
+    write_text(writer, "expression", step_text, step, INGLE_STEP_EXPRESSION, format);
+    write_text(writer, "substituted", step_text, step, INGLE_STEP_SUBSTITUTED, format);
+    if (ingle_step_result(step, &amount) && amount.dimension <= INGLE_COUNT) {
+        json_amount(writer, "result", &amount, format);
+    }
+    if (ingle_step_text(step, INGLE_STEP_REMARK, NULL, NULL, 0, &length) >= 0 && length > 0) {
+        write_text(writer, "remark", step_text, step, INGLE_STEP_REMARK, format);
+    }
+    json_close_object(writer);
+}
+
+static void write_working(struct json_writer *writer, const ingle_finding *finding,
+                          const ingle_format *format)
+{
+    size_t count = ingle_finding_step_count(finding);
+    if (count == 0) {
+        return;
+    }
+    json_open_array(writer, "working");
+    for (size_t i = 0; i < count; i++) {
+        write_step(writer, ingle_finding_step_at(finding, i), format);
+    }
+    json_close_array(writer);
+}
+
+static void write_remedies(struct json_writer *writer, const ingle_finding *finding,
+                           const ingle_format *format)
+{
+    size_t count = ingle_finding_remedy_count(finding);
+    if (count == 0) {
+        return;
+    }
+    json_open_array(writer, "remedy");
+    for (size_t i = 0; i < count; i++) {
+        const ingle_remedy *remedy = ingle_finding_remedy_at(finding, i);
+        ingle_amount amount;
+        ingle_remedy_amount(remedy, &amount);
+        json_open_object(writer, NULL);
+        write_text(writer, "change", remedy_text, remedy, INGLE_REMEDY_SUBJECT, format);
+        write_amount(writer, "to", &amount, ingle_remedy_quantity(remedy), format);
+        write_text(writer, "text", remedy_text, remedy, INGLE_REMEDY_SENTENCE, format);
+        json_close_object(writer);
+    }
+    json_close_array(writer);
+}
+
+/* An empty caution is taken back: asking first whether there is one would write it twice. */
+static void write_caution(struct json_writer *writer, const ingle_finding *finding,
+                          const ingle_format *format)
+{
+    struct json_mark before = json_mark(writer);
+    if (write_text(writer, "caution", finding_text, finding, INGLE_FINDING_CAUTION, format) == 0) {
+        json_return(writer, before);
+    }
+}
+
+static void write_finding(struct json_writer *writer, const struct json_report *report,
+                          const ingle_finding *finding)
+{
+    ingle_format format = {.size = sizeof format, .unit = report->unit};
+    if (report->unit == NULL) {
+        format.unit = ingle_standard_unit(ingle_finding_standard(finding));
+    }
+    ingle_relation relation = ingle_finding_relation(finding);
+    json_open_object(writer, NULL);
+    write_rule(writer, finding);
+    write_text(writer, "subject", finding_text, finding, INGLE_FINDING_SUBJECT, &format);
+    write_text(writer, "label", finding_text, finding, INGLE_FINDING_LABEL, &format);
+    json_text(writer, "verdict", ingle_verdict_name(ingle_finding_verdict(finding)));
+    json_text(writer, "relation", ingle_relation_name(relation));
+    write_amounts(writer, finding, &format);
+    write_if_any(writer, "reading", ingle_finding_reading(finding));
+    write_if_any(writer, "amendment", ingle_finding_amendment(finding));
+    write_text(writer, "citation", finding_text, finding, INGLE_FINDING_CITATION, &format);
+    write_text(writer, "sentence", finding_text, finding, INGLE_FINDING_SENTENCE, &format);
+    write_missing(writer, finding);
+    write_working(writer, finding, &format);
+    write_remedies(writer, finding, &format);
+    write_caution(writer, finding, &format);
+    if (ingle_finding_verdict(finding) >= INGLE_TOO_CLOSE) {
+        write_if_any(writer, "refer", ingle_rule_refer(ingle_finding_rule(finding)));
+        write_if_any(writer, "inspection", ingle_rule_inspection(ingle_finding_rule(finding)));
+    }
+    json_close_object(writer);
+}
+
+/* ---- the whole ------------------------------------------------------------------------------- */
+
+static void write_findings(struct json_writer *writer, const struct json_report *report)
+{
+    size_t count = ingle_report_finding_count(report->report);
+    json_open_array(writer, "findings");
+    for (size_t i = 0; i < count; i++) {
+        write_finding(writer, report, ingle_report_finding_at(report->report, i));
+    }
+    json_close_array(writer);
+}
+
+static void write_unmeasured(struct json_writer *writer, const ingle_report *report)
+{
+    size_t count = ingle_report_missing_count(report);
+    json_open_array(writer, "unmeasured");
+    for (size_t i = 0; i < count; i++) {
+        const ingle_missing *missing = ingle_report_missing_at(report, i);
+        size_t rules = ingle_missing_rule_count(missing);
+        json_open_object(writer, NULL);
+        write_text(writer, "quantity", missing_text, missing, 0, NULL);
+        json_open_array(writer, "for");
+        for (size_t j = 0; j < rules; j++) {
+            json_text(writer, NULL, ingle_missing_rule_at(missing, j));
+        }
+        json_close_array(writer);
+        json_text(writer, "how", ingle_missing_how(missing));
+        json_close_object(writer);
+    }
+    json_close_array(writer);
+}
+
+/* An amount that was rounded says so: it is not to the last digit what the document has. */
+static void write_rounded(struct json_writer *writer, const struct json_reader *document)
+{
+    for (size_t i = 0; i < document->rounded_count; i++) {
+        char pointer[256], notice[400];
+        json_scan_pointer(document->scan, document->rounded[i], pointer, sizeof pointer);
+        snprintf(notice, sizeof notice,
+                 "%s: this is no whole number of base units; the nearest one was taken.", pointer);
+        json_text(writer, NULL, notice);
+    }
+}
+
+static void write_notices(struct json_writer *writer, const struct json_report *report)
+{
+    size_t count = ingle_report_notice_count(report->report);
+    json_open_array(writer, "notices");
+    for (size_t i = 0; i < count; i++) {
+        json_text(writer, NULL, ingle_report_notice_at(report->report, i));
+    }
+    write_rounded(writer, report->document);
+    json_close_array(writer);
+}
+
+bool json_report_write(const struct json_report *report, struct json_writer *writer, bool one_line)
+{
+    const struct json_reader *document = report->document;
+    json_start(writer, one_line);
+    json_open_object(writer, NULL);
+    if (document->id != NULL) {
+        json_text_bytes(writer, "id", document->id, document->id_length);
+    }
+    json_text(writer, "verdict", ingle_verdict_name(ingle_report_verdict(report->report)));
+    write_findings(writer, report);
+    write_unmeasured(writer, report->report);
+    write_notices(writer, report);
+    json_text(writer, "ingle", ingle_version());
+    json_close_object(writer);
+    return json_finish(writer);
+}

@@ -1,0 +1,54 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Air for closed appliances: an area of vents by the heat that they give.
+ */
+#include "formulas/formula.h"
+#include "measure/amounts.h"
+
+enum { UP_TO_OUTPUT, FIRST_AREA, MORE_AREA };
+
+static bool area_for(const struct calculation *calculation, unsigned number, int64_t heat,
+                     int64_t *area)
+{
+    return wide_multiply_divide((uint64_t)heat, (uint64_t)calculation->numbers[number],
+                                (uint64_t)KILOWATTS(1), calculation->rounding, area, NULL);
+}
+
+static enum outcome by_heat_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t heat = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &heat);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    int64_t up_to = calculation->numbers[UP_TO_OUTPUT];
+    int64_t first;
+    int64_t more;
+    if (!area_for(calculation, FIRST_AREA, heat < up_to ? heat : up_to, &first) ||
+        !area_for(calculation, MORE_AREA, heat > up_to ? heat - up_to : 0, &more) ||
+        !wide_add(first, more, required)) {
+        return OUTCOME_OVERFLOW;
+    }
+    RECORD_STEP(calculation, .label = "required",
+                .expression = heat > up_to
+                                  ? "{1} for each kW up to {2}, {3} for each kW of {0} above"
+                                  : "{1} for each kW of {0}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], heat),
+                             operand_number(calculation, FIRST_AREA),
+                             operand_number(calculation, UP_TO_OUTPUT),
+                             operand_number(calculation, MORE_AREA)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_area_by_heat = {
+    .name = "area-by-heat",
+    .text = "What is required is `first` for each kilowatt of the rule's input up to `up-to`, and "
+            "`more` for each kilowatt above it.",
+    .numbers = {{"up-to", INGLE_POWER, INGLE_SCALE_USUAL},
+                {"first", INGLE_AREA, INGLE_SCALE_USUAL},
+                {"more", INGLE_AREA, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = by_heat_required,
+};

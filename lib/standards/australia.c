@@ -1,0 +1,117 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Australia and New Zealand: ABCB Housing Provisions 2022, part 12.4, and AS/NZS 2918:2001; and the
+ * chimney walls of the Philippines.
+ *
+ * The Housing Provisions have no ratio of flue to opening: none is judged.
+ */
+#include "measure/amounts.h"
+#include "standards/publications.h"
+
+#define OPEN_FIRE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
+#define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
+#define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define ONE_LAYER {QUANTITY_WALL_SHIELD_LAYERS, IS, CHOICE_WALL_SHIELD_LAYERS_ONE}
+#define TWO_LAYERS {QUANTITY_WALL_SHIELD_LAYERS, IS, CHOICE_WALL_SHIELD_LAYERS_TWO}
+#define NO_LAYERS {QUANTITY_WALL_SHIELD_LAYERS, IS, CHOICE_WALL_SHIELD_LAYERS_NONE}
+#define NEAR_RIDGE {QUANTITY_OUTLET_TO_RIDGE, AT_MOST, METRES(3)}
+#define AWAY_FROM_RIDGE {QUANTITY_OUTLET_TO_RIDGE, MORE_THAN, METRES(3)}
+
+/* ---- ABCB Housing Provisions 2022 ----------------------------------------------------------- */
+
+static const struct ingle_rule housing_provisions[] = {
+    {MATTER_HEARTH_FRONT, "12.4.2(b)(i)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(300)}, .when = {OPEN_FIRE}},
+    {MATTER_HEARTH_SIDE, "12.4.2(b)(i)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(150)}, .when = {OPEN_FIRE}},
+    {MATTER_HEARTH_FRONT, "12.4.4, 12.4.2(b)(i)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(300)}, .when = {INSERT},
+     .reading = "An insert takes the hearth of an open fireplace."},
+    {MATTER_HEARTH_SIDE, "12.4.4, 12.4.2(b)(i)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(150)}, .when = {INSERT},
+     .reading = "An insert takes the hearth of an open fireplace."},
+    {MATTER_HEARTH_SLOPES_AWAY, "12.4.2(b)(ii)", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {false}, .when = {OPEN_FIRE}},
+    {MATTER_HEARTH_TIMBER_BELOW, "12.4.2(b)(iii), Figure 12.4.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(150)}, .when = {OPEN_FIRE},
+     .reading = "From memory: earlier editions had 155 mm."},
+    {MATTER_FIREBOX_MASONRY, "12.4.2(c)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(180)}, .when = {OPEN_FIRE},
+     .reading = "Sides and back, two leaves of solid masonry together without the cavity, up to "
+                "300 mm above the underside of the arch or lintel."},
+    {MATTER_CHIMNEY_PARGING, "12.4.3(a), (b)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(10)}, .when = {OPEN_FIRE},
+     .reading = "Above that level; of mortar with 1 part of cement, 1 of lime and 5 of sand."},
+    {MATTER_CHIMNEY_HEIGHT_NEARBY, "12.4.3(c)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_within,
+     .inputs = {QUANTITY_NEARBY_DISTANCE}, .numbers = {MILLIMETRES(300), MILLIMETRES(3600)},
+     .when = {OPEN_FIRE},
+     .reading = "Above the highest part of the building within 3.6 m, measured horizontally."},
+    {MATTER_FOOTING_PROJECTION, "4.2.18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(300)}, .when = {OPEN_FIRE},
+     .reading = "On sites of class A and S; not at an edge flush with the outer wall."},
+    {MATTER_STOVE_CLEARANCE, "12.4.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(1200)}, .when = {STOVE, NO_LAYERS},
+     .reading = "To walls that are not of masonry, without tested clearances or a heat shield."},
+    {MATTER_FLOOR_BEFORE_BODY, "12.4.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(400)}, .when = {STOVE}},
+    {MATTER_FLOOR_BESIDE_BODY, "12.4.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(400)}, .when = {STOVE}},
+    {MATTER_DAMPER_CLOSES, "13.4.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_WORKING}, .when = {OPEN_FIRE},
+     .reading = "An open fireplace for solid fuel needs a damper or flap that closes."},
+};
+
+/* ---- AS/NZS 2918 ---------------------------------------------------------------------------- */
+
+static const struct ingle_rule heaters[] = {
+    {MATTER_FLOOR_FRONT, "3.3", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(300)}, .when = {STOVE},
+     .reading = "Measured from the opening that fuel is loaded through."},
+    {MATTER_FLOOR_SIDE, "3.3", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(200)}, .when = {STOVE}},
+    {MATTER_STOVE_CLEARANCE_REDUCED, "Tables 3.1, 3.2", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(2, 5)},
+     .when = {STOVE, ONE_LAYER, {QUANTITY_WALL_AIR_SPACE, AT_LEAST, MILLIMETRES(12)},
+              {QUANTITY_WALL_AIR_SPACE, LESS_THAN, MILLIMETRES(25)}}},
+    {MATTER_STOVE_CLEARANCE_REDUCED, "Tables 3.1, 3.2", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(3, 10)},
+     .when = {STOVE, ONE_LAYER, {QUANTITY_WALL_AIR_SPACE, AT_LEAST, MILLIMETRES(25)}}},
+    {MATTER_STOVE_CLEARANCE_REDUCED, "Tables 3.1, 3.2", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(1, 5)},
+     .when = {STOVE, TWO_LAYERS, {QUANTITY_WALL_AIR_SPACE, AT_LEAST, MILLIMETRES(12)}},
+     .reading = "Both air spaces are at least 12 mm."},
+    {MATTER_OUTLET_ABOVE_RIDGE, "Figure 4.9", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(600)}, .when = {STOVE, NEAR_RIDGE},
+     .reading = "Exactly 3.0 m from the ridge is within 3.0 m."},
+    {MATTER_OUTLET_ABOVE_ROOF, "Figure 4.9", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(1000)}, .when = {STOVE, AWAY_FROM_RIDGE}},
+    {MATTER_OUTLET_FROM_ROOF, "Figure 4.9", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {METRES(3)}, .when = {STOVE, AWAY_FROM_RIDGE}},
+};
+
+/* ---- Philippines ---------------------------------------------------------------------------- */
+
+static const struct ingle_rule philippines[] = {
+    {MATTER_CHIMNEY_WALL, "section 1211, edition not stated", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(100)}, .when = {OPEN_FIRE},
+     .reading = "Of a dwelling's masonry chimney; rubble stone needs 300 mm."},
+};
+
+/* ---- the standards -------------------------------------------------------------------------- */
+
+static const struct ingle_standard editions[] = {
+    {.id = "abcb-2022", .title = "ABCB Housing Provisions", .place = "Australia",
+     .note = "ABCB Housing Provisions Standard 2022, part 12.4, text of 1 May 2023. It sets no "
+             "ratio of flue to opening.",
+     .unit = UNIT_MILLIMETRE, .edition = 2022, .rules = housing_provisions,
+     .rule_count = COUNT_OF(housing_provisions)},
+    {.id = "as-nzs-2918-2001", .title = "AS/NZS 2918", .place = "Australia and New Zealand",
+     .note = "AS/NZS 2918:2001, as other documents report it.", .unit = UNIT_MILLIMETRE,
+     .edition = 2001, .rules = heaters, .rule_count = COUNT_OF(heaters)},
+    {.id = "nbc-philippines", .title = "National Building Code of the Philippines",
+     .place = "Philippines",
+     .note = "National Building Code of the Philippines, section 1211, edition not stated.",
+     .unit = UNIT_MILLIMETRE, .rules = philippines, .rule_count = COUNT_OF(philippines)},
+};
+
+const struct publication publication_australia = {editions, COUNT_OF(editions)};

@@ -1,0 +1,154 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Germany and France: model and state regulations on firing, the immission ordinance, orders on
+ * chimneys and public buildings, and the code of practice for chimneys.
+ */
+#include "measure/amounts.h"
+#include "standards/publications.h"
+
+#define OPEN_FIRE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
+#define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define NO_SCREEN {QUANTITY_WALL_SHIELD_LAYERS, IS, CHOICE_WALL_SHIELD_LAYERS_NONE}
+#define SCREEN {QUANTITY_WALL_SHIELD_LAYERS, IS_NOT, CHOICE_WALL_SHIELD_LAYERS_NONE}
+#define NO_SHIELD {QUANTITY_RADIATION_SHIELD, IS, false}
+#define SHIELD {QUANTITY_RADIATION_SHIELD, IS, true}
+#define LOW_PITCH {QUANTITY_HOUSE_ROOF_PITCH, AT_MOST, DEGREES(20)}
+#define STEEP {QUANTITY_HOUSE_ROOF_PITCH, MORE_THAN, DEGREES(20)}
+#define PITCHED {QUANTITY_HOUSE_ROOF_PITCH, MORE_THAN, DEGREES(15)}
+#define UP_TO_15_DEGREES {QUANTITY_HOUSE_ROOF_PITCH, AT_MOST, DEGREES(15)}
+#define FLAT {QUANTITY_HOUSE_ROOF_PITCH, LESS_THAN, DEGREES(15)}
+#define PARAPET {QUANTITY_OUTLET_PARAPET, IS, true}
+#define NO_SUCH_CAP {QUANTITY_OUTLET_ANTI_DOWNDRAUGHT_CAP, IS, false}
+#define SUCH_A_CAP {QUANTITY_OUTLET_ANTI_DOWNDRAUGHT_CAP, IS, true}
+#define NEARER_THAN_8_M {QUANTITY_NEARBY_DISTANCE, LESS_THAN, METRES(8)}
+
+/* ---- Germany -------------------------------------------------------------------------------- */
+
+static const struct ingle_rule brandenburg[] = {
+    {MATTER_HEARTH_FRONT, "section 4(8)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(50)}, .when = {OPEN_FIRE},
+     .reading = "The non-combustible covering of a floor that can burn, in front of the firing "
+                "opening."},
+    {MATTER_HEARTH_SIDE, "section 4(8)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(30)}, .when = {OPEN_FIRE},
+     .reading = "Beyond the firing opening, not beyond the appliance."},
+};
+
+static const struct ingle_rule model_regulation[] = {
+    {MATTER_SEPARATION_FROM_TIMBER, "section 8", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(2)}, .when = {OPEN_FIRE},
+     .reading = "Of timber beams and the like from the chimney."},
+    {MATTER_SEPARATION_FROM_CHIMNEY, "section 8", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(5)}, .when = {OPEN_FIRE},
+     .reading = "Of other parts that can burn from the chimney."},
+    {MATTER_SEPARATION_FROM_FLUE_PIPE, "section 8", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(20)}, .when = {STOVE},
+     .reading = "Outside shafts; with 2 cm of non-combustible insulation, or gases of up to 160 C, "
+                "5 cm."},
+    {MATTER_RADIATION_DISTANCE, "states' regulations, clause not stated", INGLE_BASIS_CITED,
+     INGLE_AT_LEAST, &formula_fixed, .numbers = {CENTIMETRES(80)}, .when = {OPEN_FIRE, NO_SHIELD},
+     .reading = "That it is asked for in front and to the sides is common practice; upwards, from "
+                "memory."},
+    {MATTER_RADIATION_DISTANCE, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(40)}, .when = {OPEN_FIRE, SHIELD}},
+};
+
+static const struct ingle_rule immission_ordinance[] = {
+    {MATTER_OUTLET_ABOVE_RIDGE, "section 19(1) no. 1", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(40)}, .role = ORDINARY},
+    {MATTER_OUTLET_OFF_ROOF, "section 19(1) no. 1a", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {METRES(1)}, .when = {LOW_PITCH}, .role = EXCEPTION,
+     .reading = "In the place of the height above the ridge, up to a pitch of 20 degrees."},
+    {MATTER_OUTLET_FROM_ROOF, "section 19(1) no. 1b", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(230)}, .when = {STEEP}, .role = EXCEPTION,
+     .reading = "In the place of the height above the ridge, from a pitch of more than 20 "
+                "degrees."},
+    {MATTER_OUTLET_ABOVE_WINDOW, "section 19(1) no. 2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_within, .inputs = {QUANTITY_WINDOW_DISTANCE}, .numbers = {METRES(1), METRES(15)},
+     .reading = "For plant of up to 50 kW; the radius grows by 2 m for each further 50 kW begun, "
+                "up to 40 m. Whether it is horizontal is not stated."},
+};
+
+/* ---- France --------------------------------------------------------------------------------- */
+
+static const struct ingle_rule order_of_1969[] = {
+    {MATTER_FLUE_SIDES_RATIO, "art. 6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_share,
+     .inputs = {QUANTITY_FLUE_SHORTER_SIDE}, .numbers = {RATIO(8, 5)}, .when = {
+         {QUANTITY_FLUE_SHAPE, IS_NOT, CHOICE_FLUE_SHAPE_ROUND}}},
+    {MATTER_CHIMNEY_HEIGHT_NEARBY, "art. 18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(40)}, .when = {NO_SUCH_CAP, NEARER_THAN_8_M},
+     .reading = "What is exactly 8 m away does not count, nor what is too small to press the wind "
+                "down."},
+    {MATTER_CHIMNEY_HEIGHT_NEARBY, "art. 18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(40)}, .when = {SUCH_A_CAP, UP_TO_15_DEGREES, NEARER_THAN_8_M},
+     .reading = "What is exactly 8 m away does not count, nor what is too small to press the wind "
+                "down. For a pitch of exactly 15 degrees neither wording is meant."},
+    {MATTER_OUTLET_REACHES_RIDGE, "art. 18", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {SUCH_A_CAP, PITCHED},
+     .reading = "With such a cap, a pitch of more than 15 degrees and nothing above the ridge "
+                "within 8 m, an outlet level with the ridge is enough."},
+    {MATTER_OUTLET_ABOVE_ROOF, "art. 18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(120)}, .when = {FLAT},
+     .reading = "For a terrace, or a pitch of less than 15 degrees; for exactly 15 degrees neither "
+                "wording is meant."},
+    {MATTER_OUTLET_ABOVE_PARAPET, "art. 18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {METRES(1)}, .when = {FLAT, PARAPET}},
+};
+
+static const struct ingle_rule order_of_1980[] = {
+    {MATTER_FLOOR_FRONT, "art. CH 48", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(30)}, .when = {STOVE},
+     .reading = "In front of the ash door, in buildings open to the public, for solid fuel."},
+    {MATTER_FLOOR_SIDE, "art. CH 48", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(30)}, .when = {STOVE},
+     .reading = "At each side of the ash door, in buildings open to the public, for solid fuel."},
+    {MATTER_STOVE_CLEARANCE, "art. CH 48", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(50)}, .when = {STOVE, NO_SCREEN},
+     .reading = "In buildings open to the public, for solid fuel."},
+    {MATTER_STOVE_CLEARANCE_REDUCED, "art. CH 48", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(25)}, .when = {STOVE, SCREEN},
+     .reading = "In buildings open to the public, for solid fuel."},
+    {MATTER_SHIELD_AIR_SPACE, "art. CH 48", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(5)}, .when = {STOVE, SCREEN},
+     .reading = "In buildings open to the public, for solid fuel."},
+};
+
+static const struct ingle_rule code_of_practice[] = {
+    {MATTER_ROOM_VENT_AREA, "P1-1, art. 5.1.1, edition not stated", INGLE_BASIS_CITED,
+     INGLE_AT_LEAST, &formula_share_or_least, .inputs = {QUANTITY_FLUE_NET_AREA},
+     .numbers = {RATIO(1, 4), SQUARE_CENTIMETRES(200)}, .when = {OPEN_FIRE}},
+};
+
+/* ---- the standards -------------------------------------------------------------------------- */
+
+static const struct ingle_standard editions[] = {
+    {.id = "brandenburg-feuv", .title = "Feuerungsverordnung of Brandenburg",
+     .place = "Brandenburg, Germany",
+     .note = "The firing regulation of Brandenburg, edition not stated; the model regulation and "
+             "most states have the same for the floor. An older trade rule that adds the height of "
+             "the fire chamber above the floor is not in it.",
+     .unit = UNIT_CENTIMETRE, .rules = brandenburg, .rule_count = COUNT_OF(brandenburg)},
+    {.id = "muffeuv", .title = "Muster-Feuerungsverordnung", .place = "Germany",
+     .note = "The model firing regulation of the German states, edition not stated, as other "
+             "documents report it.",
+     .unit = UNIT_CENTIMETRE, .rules = model_regulation, .rule_count = COUNT_OF(model_regulation)},
+    {.id = "bimschv-2010", .title = "1. BImSchV", .place = "Germany",
+     .note = "First immission control ordinance, section 19 as of 2010, for plant from 22 March "
+             "2010. From memory: it was made stricter from 2022, with the outlet near the ridge.",
+     .unit = UNIT_CENTIMETRE, .edition = 2010, .rules = immission_ordinance,
+     .rule_count = COUNT_OF(immission_ordinance)},
+    {.id = "arrete-1969", .title = "Arrêté of 22 October", .place = "France",
+     .note = "Order of 22 October 1969 on smoke flues of dwellings.",
+     .unit = UNIT_CENTIMETRE, .edition = 1969, .rules = order_of_1969,
+     .rule_count = COUNT_OF(order_of_1969)},
+    {.id = "arrete-1980", .title = "Arrêté of 25 June", .place = "France",
+     .note = "Order of 25 June 1980 on buildings open to the public, for solid fuel.",
+     .unit = UNIT_CENTIMETRE, .edition = 1980, .rules = order_of_1980,
+     .rule_count = COUNT_OF(order_of_1980)},
+    {.id = "dtu-24-2", .title = "DTU 24.2", .place = "France",
+     .note = "Code of practice for chimneys, P1-1, edition not stated, as other documents report "
+             "it.",
+     .unit = UNIT_CENTIMETRE, .rules = code_of_practice, .rule_count = COUNT_OF(code_of_practice)},
+};
+
+const struct publication publication_europe = {editions, COUNT_OF(editions)};

@@ -1,0 +1,31 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * International Fuel Gas Code of 2009, section 501.7: appliances on the flue of a fireplace.
+ */
+#include "measure/amounts.h"
+#include "standards/publications.h"
+
+#define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
+#define IN_FACTORY_BUILT {QUANTITY_INSERT_IN_FACTORY_BUILT, IS, true}
+
+static const struct ingle_rule rules[] = {
+    {MATTER_INSERT_SEAL, "501.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {INSERT}},
+    {MATTER_INSERT_ACCESS, "501.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {INSERT}},
+    {MATTER_INSERT_IN_FACTORY_BUILT, "501.7.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {INSERT, IN_FACTORY_BUILT}},
+    {MATTER_CONNECTOR_FACTORY_BUILT, "501.7.2", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_CONNECTOR_INTO_FACTORY_BUILT_FIREPLACE}, .when = {STOVE},
+     .reading = "Unless the appliance is specifically listed for it."},
+};
+
+static const struct ingle_standard editions[] = {
+    {.id = "ifgc-2009", .title = "International Fuel Gas Code", .place = "United States",
+     .note = "International Fuel Gas Code 2009, section 501.7: appliances on the flue of a "
+             "fireplace.",
+     .unit = UNIT_INCH, .edition = 2009, .rules = rules, .rule_count = COUNT_OF(rules)},
+};
+
+const struct publication publication_ifgc_2009 = {editions, COUNT_OF(editions)};

@@ -1,0 +1,34 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Missouri Weatherization Field Guide: wood stoves.
+ */
+#include "measure/amounts.h"
+#include "standards/publications.h"
+
+#define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define LISTED {QUANTITY_LISTING_LABEL, IS, CHOICE_LISTING_LABEL_LISTED}
+#define UNLISTED {QUANTITY_LISTING_LABEL, IS_NOT, CHOICE_LISTING_LABEL_LISTED}
+#define BARE {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_NONE}
+
+static const struct ingle_rule rules[] = {
+    {MATTER_STOVE_CLEARANCE, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(36)}, .when = {STOVE, UNLISTED, BARE},
+     .reading = "A stove whose label is missing is treated as unlisted."},
+    {MATTER_FLOOR_ALL_ROUND, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(18)}, .when = {STOVE, UNLISTED}},
+    {MATTER_FLOOR_BEFORE_BODY, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(18)}, .when = {STOVE, LISTED},
+     .reading = "What is usual for listed stoves; the label decides."},
+    {MATTER_FLOOR_THICKNESS, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(1)}, .when = {STOVE, LISTED},
+     .reading = "What is usual for listed stoves; the label decides."},
+};
+
+static const struct ingle_standard editions[] = {
+    {.id = "missouri-guide", .title = "Missouri Weatherization Field Guide", .place = "Missouri",
+     .note = "Missouri Weatherization Field Guide, without stated edition: a guide to the trade, "
+             "not a code.",
+     .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules)},
+};
+
+const struct publication publication_missouri = {editions, COUNT_OF(editions)};

@@ -1,0 +1,320 @@
+# SPDX-License-Identifier: MIT
+"""The oracle for other countries than the United States: judges a survey by the rules of
+abroad_rules.py, apart from the library and with exact fractions."""
+from collections import namedtuple
+from itertools import product
+from math import ceil, floor
+
+import amounts
+import rules
+from abroad_rules import OUTSIDE, STANDARDS
+
+DIMENSIONS = {key: dimension for dimension, keys in {
+    'length': '''opening/width opening/height opening/total-length flue/diameter flue/width
+        flue/depth flue/shorter-side flue/longer-side flue/height flue/liner-thickness
+        flue/liner-gap firebox/depth
+        firebox/lining-thickness firebox/floor-lining-thickness firebox/wall-thickness
+        firebox/masonry-thickness smoke-chamber/wall-thickness hearth/front hearth/facing
+        hearth/from-facing hearth/left hearth/right hearth/thickness hearth/extension-thickness
+        hearth/edge-thickness hearth/overall-depth hearth/firebox-raise hearth/timber-below
+        hearth/timber-air-space hearth/plan-width hearth/plan-depth hearth/clear-front
+        hearth/clear-left hearth/clear-right lintel/left lintel/right lintel/longer-leg
+        lintel/shorter-leg lintel/angle-thickness trim/distance trim/projection
+        chimney/height-above-roof chimney/wall-thickness chimney/flue-spacing chimney/clearance
+        chimney/liner-below-inlet nearby/distance nearby/top-above nearby/rise cap/projection
+        cap/drip cap/liner-above window/distance window/outlet-above neighbour/distance
+        neighbour/outlet-above outlet/to-ridge outlet/above-ridge outlet/from-roof outlet/off-roof
+        outlet/above-roof outlet/above-parapet separation/from-flue separation/fixings
+        separation/timber separation/flue-pipe separation/smoke-chamber separation/metal-at-face
+        separation/finish radiation/distance warm-air/distance warm-air/projection air/diameter
+        fireplace/back-clearance fireplace/side-clearance chimney/parging floor/door-front
+        floor/door-left floor/door-right floor/left floor/right floor/back stove/space-before-door
+        wall/unprotected wall/clearance wall/air-space vent/aperture outlet/stack-width
+        separation/pipe-diameter co-alarm/from-wall co-alarm/below-ceiling co-alarm/distance
+        footing/projection floor/front separation/joist-masonry separation/cleanout''',
+    'area': 'opening/area opening/total-area flue/net-area throat/area vent/area',
+    'angle': 'flue/slope smoke-chamber/slope house/roof-pitch',
+    'count': 'flue/bends',
+    'power': 'appliance/output gas/input'}.items() for key in keys.split()}
+ASSUMED = {
+    'opening/exposure': 'front', 'hearth/in-recess': True, 'hearth/on-combustible-floor': False,
+    'throat/present': True, 'house/easily-ignited-roof': False, 'house/flue-in-party-wall': False,
+    'flue/draught-stabiliser': False, 'outlet/reaches-ridge': False, 'outlet/parapet': False,
+    'outlet/anti-downdraught-cap': False, 'radiation/shield': False, 'warm-air/outlets': False,
+    'separation/metal-through-face': False, 'lintel/steel-angle': False, 'chimney/flues': 'single',
+    'chimney/place': 'interior', 'chimney/liner': 'clay', 'trim/combustible': True,
+    'wall/surface': 'wall',
+    'separation/joists-bear': False, 'separation/has-cleanout': False,
+    'gas/appliance': 'none', 'wall/shield-face': 'none', 'wall/shield-layers': 'none',
+}
+Finding = namedtuple('Finding', 'rule subject relation verdict required measured margin dimension')
+
+
+class Missing(Exception):
+    """Something is not recorded."""
+
+
+# ---- the survey ----------------------------------------------------------------------------------
+
+class Facts:
+    """What a document records: amounts with half-widths, and what was seen."""
+
+    def __init__(self, document):
+        self.unit = document.get('unit')
+        whole = document.get('tolerance')
+        self.tolerance = amounts.read(whole, 'length', self.unit) if whole is not None else 0
+        self.amounts, self.seen, self.lists = {}, {}, {}
+        for group, members in document['survey'].items():
+            if isinstance(members, list):
+                self.lists[group] = len(members)
+            for item, each in enumerate(members if isinstance(members, list) else [members]):
+                place = f'{group}/{item}' if isinstance(members, list) else group
+                for name, value in each.items():
+                    self.record(f'{place}/{name}', f'{group}/{name}', value)
+
+    def record(self, key, known_as, value):
+        dimension = DIMENSIONS.get(known_as)
+        if dimension is None:
+            self.seen[key] = value
+            return
+        tolerance = amounts.read_tolerance(value, dimension, self.unit)
+        if tolerance is None:
+            tolerance = self.tolerance if dimension == 'length' else 0
+        self.amounts[key] = (amounts.read(value, dimension, self.unit), tolerance)
+
+    def box(self, key):
+        value, tolerance = self.amounts[key]
+        return max(0, value - tolerance), value + tolerance
+
+
+class Reading:
+    """Values by key, of one item of a list; what is asked for is remembered."""
+
+    def __init__(self, facts, item, values=None, demand=True):
+        self.facts, self.item, self.values, self.asked = facts, item, values or {}, set()
+        self.demand = demand  # a round flue's area is a demand where a requirement rests on it
+
+    def place(self, key):
+        group, name = key.split('/')
+        return f'{group}/{self.item}/{name}' if group in self.facts.lists else key
+
+    def base(self, key):
+        place = self.place(key)
+        if place in self.values:
+            return self.values[place]
+        if place in self.facts.amounts:
+            self.asked.add(place)
+            return self.facts.amounts[place][0]
+        return None
+
+    def __call__(self, key):
+        value = self.base(key)
+        if value is None:
+            value = self.derived(key)
+        return value
+
+    def pair(self, first, second):
+        return self(first), self(second)
+
+    def derived(self, key):
+        if key == 'opening/area':
+            width, height = self.pair('opening/width', 'opening/height')
+            return width * height
+        if key == 'opening/total-area':
+            length, height = self.pair('opening/total-length', 'opening/height')
+            return length * height
+        if key == 'hearth/from-facing':
+            front, facing = self.pair('hearth/front', 'hearth/facing')
+            return front - facing
+        if key in ('flue/shorter-side', 'flue/longer-side'):
+            sides = self.pair('flue/width', 'flue/depth')
+            return min(sides) if key.endswith('shorter-side') else max(sides)
+        if key == 'nearby/top-above':
+            top, rise = self.pair('chimney/height-above-roof', 'nearby/rise')
+            return top - rise
+        if key == 'flue/net-area':
+            return self.net_area()
+        raise Missing(key)
+
+    def net_area(self):
+        diameter = self.base('flue/diameter')
+        if diameter is not None:
+            return (rules.circle_as_requirement if self.demand else rules.circle)(diameter)
+        width, depth = self.pair('flue/width', 'flue/depth')
+        return width * depth
+
+    def state(self, key):
+        value = self.facts.seen.get(self.place(key), ASSUMED.get(key))
+        if value is None:
+            raise Missing(key)
+        return value
+
+
+# ---- judging -------------------------------------------------------------------------------------
+
+COMPARE = {'is': lambda a, b: a == b, 'is not': lambda a, b: a != b, '>=': lambda a, b: a >= b,
+           '>': lambda a, b: a > b, '<=': lambda a, b: a <= b, '<': lambda a, b: a < b}
+def applies(rule, reading):
+    """True, False, or None where a condition asks for something that is not recorded."""
+    unknown = False
+    for key, comparison, value in rule.when:
+        if reading.item is None and key.split('/')[0] == rule.key.split('/')[0]:
+            continue
+        try:
+            if key in DIMENSIONS:
+                got = reading.base(key)
+                if got is None:
+                    raise Missing(key)
+            else:
+                got = reading.state(key)
+        except Missing:
+            unknown = True
+            continue
+        if not COMPARE[comparison](got, value):
+            return False
+    return None if unknown else True
+
+
+def rounded(relation, exact):
+    return ceil(exact) if relation == 'at-least' else floor(exact)
+
+
+def attempt(function, *arguments):
+    try:
+        return function(*arguments)
+    except Missing:
+        return Missing
+
+
+def margin_of(rule, measured, required):
+    return measured - required if rule.relation == 'at-least' else required - measured
+
+
+def margin_at(rule, facts, item, values):
+    """The margin at a point of the box; None where there is no limit."""
+    required = rule.required(Reading(facts, item, values))
+    if required in (None, OUTSIDE):
+        return None
+    measured = Reading(facts, item, values, demand=False)(rule.key)
+    return margin_of(rule, measured, rounded(rule.relation, required))
+
+
+def product_marks(facts, mark, keys):
+    """Where one side brings an area to a mark, with the other side at either of its ends."""
+    first, second = keys
+    for here, there in ((first, second), (second, first)):
+        for other in facts.box(there):
+            for shift in (-1, 0, 1):
+                yield here, mark // other + shift if other else 0
+
+
+def points(rule, facts, reading, keys):
+    """Points of the box among which the worst and the best are."""
+    spread = {key: set(facts.box(key)) for key in keys}
+    marks = [(reading.place(key), mark + shift) for key, mark in rule.marks for shift in (-1, 0, 1)]
+    sides = ('opening/width', 'opening/height')
+    if all(side in keys for side in sides):
+        for key, mark in rule.marks:
+            if key == 'opening/area':
+                marks += product_marks(facts, mark, sides)
+    for key, value in marks:
+        if key in spread and facts.box(key)[0] <= value <= facts.box(key)[1]:
+            spread[key].add(value)
+    for values in product(*spread.values()):
+        yield dict(zip(spread, values))
+
+
+def judge_amounts(rule, facts, item, nothing):
+    """The finding of a rule that applies."""
+    wanted, there = Reading(facts, item), Reading(facts, item, demand=False)
+    required, measured = attempt(rule.required, wanted), attempt(there, rule.key)
+    if required == OUTSIDE:
+        found = None if measured is Missing else measured
+        return nothing._replace(verdict='not-applicable', measured=found)
+    finding = nothing._replace(
+        measured=None if measured is Missing else measured,
+        required=None if required in (Missing, None) else rounded(rule.relation, required))
+    if required is Missing or (measured is Missing and required is not None):
+        return finding
+    keys = sorted(wanted.asked | there.asked)
+    if measured is Missing:  # within the tolerances it may have to be known after all
+        asked = {rule.required(Reading(facts, item, values))
+                 for values in points(rule, facts, wanted, sorted(wanted.asked))}
+        return None if asked == {None} else finding
+    outcomes = {(margin_at(rule, facts, item, values) or 0) < 0
+                for values in points(rule, facts, wanted, keys)}
+    if True in outcomes:
+        verdict = 'fails' if outcomes == {True} else 'too-close'
+    elif required is None:
+        return None
+    else:
+        verdict = 'meets'
+    margin = None if required is None else margin_of(rule, measured, finding.required)
+    return finding._replace(verdict=verdict, margin=margin)
+
+
+def judge_state(rule, reading, nothing):
+    got = attempt(reading.state, rule.key)
+    if got is Missing:
+        return nothing
+    met = (got == rule.required(reading)) == (rule.relation == 'is')
+    return nothing._replace(verdict='meets' if met else 'fails')
+
+
+def judge(rule, facts, item):
+    """One finding, or None where the rule asks nothing."""
+    group, name = rule.key.split('/')
+    repeats = item is not ALONE
+    reading = Reading(facts, item if repeats else 0)
+    place = {ALONE: rule.key, None: group}.get(item, f'{group}/{item}/{name}')
+    dimension = DIMENSIONS.get(rule.key, 'state' if rule.relation.startswith('is') else 'length')
+    nothing = Finding(rule.id, '/survey/' + place, rule.relation, 'unmeasured', None, None, None,
+                      dimension)
+    answer = applies(rule, reading)
+    if answer is False:
+        return None
+    if answer is None or item is None:
+        return nothing
+    if dimension == 'state':
+        return judge_state(rule, reading, nothing)
+    return judge_amounts(rule, facts, reading.item, nothing)
+
+
+ALONE = 'no list'
+REPEATING = ('trim', 'nearby', 'window', 'neighbour', 'wall')
+
+
+def items_of(rule, facts):
+    """The items a rule is asked of: ALONE for a group that does not repeat, None where nobody
+    looked."""
+    group = rule.key.split('/')[0]
+    if group not in REPEATING:
+        return [ALONE]
+    return range(facts.lists[group]) if group in facts.lists else [None]
+
+
+def settle(found):
+    """Of an ordinary rule and its exception, whichever is met, the exception first."""
+    verdicts = {role: [finding.verdict for rule, finding in found if rule.role == role]
+                for role in ('ordinary', 'exception')}
+    for kept, idle in (('exception', 'ordinary'), ('ordinary', 'exception')):
+        if set(verdicts[kept]) == {'meets'}:
+            return [pair for pair in found if pair[0].role != idle]
+    return found
+
+
+def findings(document, standard):
+    """What a report without rules that do not apply has to say."""
+    facts, chosen = Facts(document), document.get('readings', {})
+    defaults = {'area-rows': 'upper-limits', 'hearth-steps': 'round-up'}
+    found = []
+    for rule in STANDARDS[standard]:
+        if rule.option:
+            name, option = rule.option
+            if chosen.get(name, defaults[name]) != option:
+                continue
+        for item in items_of(rule, facts):
+            finding = judge(rule, facts, item)
+            if finding is not None:
+                found.append((rule, finding))
+    return [finding for _, finding in settle(found)]

@@ -1,0 +1,190 @@
+# SPDX-License-Identifier: MIT
+"""Made-up surveys of stoves and inserts for the oracle, the same ones for the same seed.
+
+Amounts lie at the limits of the rules, one base unit, one sixteenth of an inch or one millimetre
+beside them, and anywhere between.
+"""
+import generate
+import stoves
+from amounts import FT, IN, IN2
+from rules import circle
+
+MM = stoves.MM
+WORDS = {
+    'listing.label': ('listed', 'listed', 'no-label', 'home-made'),
+    'stove.type': ('radiant', 'circulating'),
+    'floor.protection': ('none', 'ember', 'solid-masonry-and-steel', 'hollow-masonry-and-steel',
+                         'noncombustible-floor', 'listed-protector'),
+    'connector.kind': ('single-wall', 'single-wall', 'listed-double-wall', 'vent'),
+    'connector.into': ('masonry-chimney', 'fireplace-chimney', 'fireplace-chimney',
+                       'open-fireplace-flue', 'factory-built-chimney', 'factory-built-fireplace'),
+    'connector.passes': ('nothing', 'wall', 'wall', 'hidden'),
+    'connector.shield': ('none', 'protected', 'insulation-or-metal'),
+    'pass-through.assembly': ('brick', 'chimney-length', 'vented-thimble', 'wide-chimney-length',
+                              'listed', 'other'),
+}
+FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-stainless',
+         'insert.sealed', 'insert.cleanable', 'insert.in-factory-built',
+         'insert.listed-for-fireplace', 'room.window', 'room.confined', 'floor.on-carpet',
+         'connector.past-liner', 'stove.other-on-flue', 'listing.clearances-stated',
+         'factory.insulation-touches', 'factory.mixed-parts')
+COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4), 'room.volume': (299, 300),
+          'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
+KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-fireplace',
+                                            'masonry-fireplace', 'masonry-heater')
+# The limits of each length, in inches; those of Canada in millimetres.
+LIMITS = {
+    'connector.diameter': (5, 6, 7, 8, 10, 12, 13, 14, 16, 18),
+    'connector.wall-clearance': (3, 6, 9, 18), 'connector.ceiling-clearance': (6, 9, 18),
+    'connector.run': (72, 120, 144), 'connector.overlap': (2,), 'collar.diameter': (6, 8),
+    'stove.leg-height': (2, 6), 'stove.width': (22, 24), 'stove.depth': (20, 24),
+    'floor.beside-connector': (2,), 'floor.door-front': (16,), 'floor.door-left': (8,),
+    'floor.door-right': (8,), 'floor.width': (38, 40, 60), 'floor.depth': (44, 48, 56),
+    'pass-through.clearance': (2, 6, 9, 12, 18, 24), 'pass-through.insulation': (1,),
+    'pass-through.diameter': (8, 9, 10, 12), 'pass-through.length': (12,),
+    'pass-through.opening': (20, 22), 'hearth.front': (16,), 'hearth.left': (8,),
+    'hearth.right': (8,), 'chimney.clearance': (2,), 'room.furniture': (36,),
+    'insert.liner-diameter': (6, 8)}
+METRIC = {'floor.front': (450,), 'floor.left': (200,), 'floor.right': (200,), 'floor.back': (200,),
+          'insert.hearth-front': (450,), 'insert.body-left': (200,), 'insert.body-right': (200,)}
+ALSO = {'floor.front': (6, 18), 'floor.left': (18,), 'floor.right': (18,), 'floor.back': (8, 18)}
+LISTED = {'listing.hearth-front': (16, 18), 'listing.hearth-side': (6, 8),
+          'listing.hearth-back': (6, 8), 'listing.connector-clearance': (3, 6, 9),
+          'listing.chimney-clearance': (1, 2)}
+SHEETS = (19, 22, 23, 28, 29, 34, 56, 64)
+PROTECTIONS = ('none', 'masonry', 'board-over-batts', 'masonry-vented', 'steel-over-batts',
+               'steel-vented', 'board-vented', 'double-steel-vented', 'batts-between-steel',
+               'thin-board-vented', 'listed-assembly')
+CIRCLES = ('collar.diameter', 'connector.diameter', 'flue.diameter')
+
+
+class Maker:
+    """Makes one document."""
+
+    def __init__(self, seed, uncertain):
+        self.source = generate.Source(seed)
+        self.full = self.source.chance(0.6)
+        self.uncertain = uncertain and self.source.chance(0.5)
+        self.groups = {}
+
+    def put(self, path, value, share=0.8):
+        if self.full or self.source.chance(share):
+            group, name = path.split('.')
+            self.groups.setdefault(group, {})[name] = value
+
+    def written(self, path, value, dimension='length'):
+        text = generate.exact_text(self.source, value, dimension)
+        if self.uncertain and path not in CIRCLES and self.source.chance(0.5):
+            return {'value': text, 'tolerance': self.source.one(('1/16 in', '1/2 in', '3 mm'))}
+        return text
+
+    def near(self, mark):
+        """At a mark, in base units, or beside it by a step of some tape."""
+        step = self.source.one((0, 0, 0, 1, IN // 16, MM, IN))
+        return max(0, mark + step * self.source.one((-1, 1)))
+
+    def length(self, path, marks, share=0.8):
+        value = self.near(self.source.one(marks))
+        self.put(path, self.written(path, value), share)
+        return value
+
+    def lengths(self):
+        for path, inches in LIMITS.items():
+            self.length(path, [each * IN for each in inches])
+        for path, millimetres in METRIC.items():
+            marks = [each * MM for each in millimetres] + [each * IN for each in
+                                                           ALSO.get(path, ())]
+            self.length(path, marks)
+        for path, inches in LISTED.items():
+            if self.source.chance(0.2):
+                self.length(path, [each * IN for each in inches])
+        for path, eighths in (('floor.thickness', (3, 8)), ('pass-through.liner-thickness', (5,)),
+                              ('hearth.extension-thickness', (3,))):
+            self.length(path, [each * IN // 8 for each in eighths])
+        sheet = self.source.one(SHEETS) * IN // 1000 + self.source.one((-1, 0, 0, 1))
+        self.put('connector.thickness', self.written('connector.thickness', sheet))
+        self.length('connector.chimney-height', (16 * FT, 8 * FT))
+        self.length('connector.rise', (3 * IN // 2, 5 * IN // 2, 3 * IN))
+
+    def flue(self):
+        collar = self.source.one((6, 6, 8)) * IN
+        self.put('collar.diameter', self.written('collar.diameter', collar))
+        if self.source.chance(0.4):
+            across = collar + self.source.one((-1, 0, 0, 1, IN, 4 * IN, 5 * IN))
+            self.put('flue.diameter', self.written('flue.diameter', across), 0.9)
+        else:
+            area = self.source.one((1, 2, 3)) * circle(collar)
+            area = self.source.one((area - 9, area + 9, 49 * IN2, 84 * IN2, 121 * IN2, 28 * IN2))
+            self.put('flue.net-area', generate.exact_text(self.source, area, 'area'), 0.9)
+        for name in ('least', 'most'):
+            if self.source.chance(0.1):
+                area = generate.exact_text(self.source, self.source.one((49, 84)) * IN2, 'area')
+                self.put('listing.flue-area-' + name, area)
+
+    def wall(self):
+        source, wall = self.source, {'protection': self.source.one(PROTECTIONS)}
+        if source.chance(0.2):
+            del wall['protection']
+        if source.chance(0.7):
+            wall['surface'] = source.one(('wall', 'ceiling'))
+        unprotected = source.one((36, 36, 18, 12, 9, 6, 27, 15, 10, 48, 5, 24)) * IN
+        clearance = source.one((36, 24, 18, 16, 12, 9, 6, 5, 4, 3, 2)) * IN
+        if source.chance(0.3):
+            clearance = unprotected // source.one((1, 2, 3, 4))
+        for name, value in (('unprotected', source.one((unprotected, unprotected,
+                                                        self.near(unprotected)))),
+                            ('clearance', self.near(source.one((clearance, 1200 * MM, 900 * MM,
+                                                                clearance, clearance)))),
+                            ('air-space', self.near(source.one((IN, 21 * MM)))),
+                            ('edge-gap', self.near(IN)),
+                            ('beyond-shield', self.near(unprotected))):
+            if self.full or source.chance(0.8):
+                wall[name] = self.written('wall.' + name, value)
+        if source.chance(0.15):
+            wall['by-listing'] = self.written('wall.by-listing', self.near(clearance))
+        for name, words in (('open-edges', ('bottom-and-top', 'side-and-top', 'closed')),
+                            ('corner', (True, False)), ('spacers-combustible', (True, False)),
+                            ('spacer-behind-appliance', (True, False))):
+            if self.full or source.chance(0.7):
+                wall[name] = source.one(words)
+        return wall
+
+    def layer(self):
+        source = self.source
+        way = source.one(('k', 'k', 'r-per-inch', 'c', 'r-value', None))
+        layer = {'thickness': generate.exact_text(source, source.one((4, 8, 16, 36)) * IN // 8,
+                                                  'length')}
+        if way:
+            layer[way] = source.one(('0.84', '5', '0.2', '1.92', '4', '0.45'))
+        return layer
+
+    def pad(self):
+        if self.source.chance(0.7):
+            self.groups['layer'] = [self.layer() for _ in range(self.source.whole(0, 3))]
+        if self.source.chance(0.7):
+            self.put('listing.pad-r', self.source.one(('0', '1.19', '0.595', '0.8', '2', '5.5')))
+
+    def document(self, identity):
+        source = self.source
+        self.put('appliance.kind', source.one(KINDS), 0.95)
+        for path, words in WORDS.items():
+            self.put(path, source.one(words))
+        for path in FLAGS:
+            self.put(path, source.chance(0.5))
+        for path, numbers in COUNTS.items():
+            self.put(path, source.one(numbers))
+        self.lengths()
+        self.flue()
+        self.pad()
+        if source.chance(0.9):
+            self.groups['wall'] = [self.wall() for _ in range(source.whole(0, 4))]
+        standards = [source.one(stoves.STANDARDS)]
+        standards += [each for each in stoves.STANDARDS
+                      if each not in standards and source.chance(0.2)]
+        return {'id': identity, 'standards': standards, 'survey': self.groups}
+
+
+def lines(count, seed='stoves', uncertain=True):
+    """So many documents, one a line."""
+    return [generate.written(Maker(f'{seed} {index}', uncertain).document(f'stove-{index}'))
+            for index in range(count)]
