@@ -4,7 +4,7 @@
  * of dimensions are no limits and are left out.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 #define ONE_SIZE FOLLOWS(BIA_HEARTH, ONE_SIZE)

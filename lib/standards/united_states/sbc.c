@@ -4,7 +4,7 @@
  */
 #include "formulas/table.h"
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 static const int64_t small_openings[] = {SQUARE_FEET(6)};

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-#include "standards/canada_flue_tables.h"
+#include "standards/canada/canada_flue_tables.h"
 
 #include "measure/amounts.h"
 

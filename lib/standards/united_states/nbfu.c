@@ -3,7 +3,7 @@
  * The code of the National Board of Fire Underwriters in the 1950s, as a town took it over.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 static const struct ingle_rule rules[] = {

@@ -2,7 +2,7 @@
 /*
  * Tables of reduced clearances as printed, in inches, smallest required clearance first.
  */
-#include "standards/clearance_tables.h"
+#include "standards/united_states/clearance_tables.h"
 
 #include "measure/amounts.h"
 #include "standards/rule.h"

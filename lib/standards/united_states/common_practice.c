@@ -4,8 +4,8 @@
  * are advice; the appliance's label or manual takes their place wherever it says something.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
-#include "standards/gas_rows.h"
+#include "standards/united_states/chapter_conditions.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
 #define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
@@ -96,7 +96,7 @@ static const struct ingle_rule rules[] = {
      .when = {ANY_GAS, VALVE_THERE}},
 
     /* Stoves and inserts. */
-#include "standards/common_practice_stoves.def"
+#include "standards/united_states/common_practice_stoves.def"
 };
 
 static const struct ingle_standard editions[] = {

@@ -11,9 +11,9 @@
  * the code does not define.
  */
 #include "measure/amounts.h"
-#include "standards/clearance_tables.h"
-#include "standards/chapter_conditions.h"
-#include "standards/gas_rows.h"
+#include "standards/united_states/clearance_tables.h"
+#include "standards/united_states/chapter_conditions.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
 static const struct ingle_rule rules[] = {
@@ -320,17 +320,17 @@ static const struct ingle_rule rules[] = {
      .since = 2015},
 
     /* Gas in fireplaces. */
-#include "standards/irc_gas.def"
+#include "standards/united_states/irc_gas.def"
 
     /* Stoves. */
-#include "standards/irc_mechanical.def"
+#include "standards/united_states/irc_mechanical.def"
 };
 
 #define ROUND_TABLE "Table R1003.14(1)"
 #define RECTANGULAR_TABLE "Table R1003.14(2)"
 
 static const struct liner liners[] = {
-#include "standards/liners.def"
+#include "standards/united_states/liners.def"
 };
 
 #define EDITION(year, more)                                                                     \

@@ -4,7 +4,7 @@
  * (CPC), with the text of NFPA 54-2012, and fireplaces by its energy code.
  */
 #include "measure/amounts.h"
-#include "standards/gas_rows.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
 #define VALVE_SECTION "CMC 1312.4, CPC 1211.5"

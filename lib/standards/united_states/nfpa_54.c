@@ -4,7 +4,7 @@
  * that other publications print as well.
  */
 #include "measure/amounts.h"
-#include "standards/gas_rows.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
 const int64_t damper_heights[] = {FEET(6), FEET(8), FEET(10), FEET(15), FEET(20), FEET(30)};

@@ -2,7 +2,7 @@
 /*
  * Massachusetts: gas logs under a damper. The clause and its edition were not seen.
  */
-#include "standards/gas_rows.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
 static const struct ingle_rule rules[] = {

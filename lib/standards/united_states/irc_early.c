@@ -5,7 +5,7 @@
  * them.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 static const struct ingle_rule rules[] = {

@@ -4,7 +4,7 @@
  * their edition; each row says so.
  */
 #include "measure/amounts.h"
-#include "standards/gas_rows.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
 static const struct ingle_rule rules[] = {

@@ -4,7 +4,7 @@
  * for solid fuel, manufactured homes apart.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 static const struct ingle_rule fha_mps[] = {

@@ -7,7 +7,7 @@
  * has reduced since. Its own numbers in inches govern, never the rounded metric ones beside them.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 #define FIRST_SECTION(first, later) first
@@ -16,19 +16,19 @@
 #define BASIS INGLE_BASIS_READ
 #define SECTION FIRST_SECTION
 static const struct ingle_rule rules_2012[] = {
-#include "standards/ibc.def"
+#include "standards/united_states/ibc.def"
 };
 #undef SECTION
 
 #define SECTION LATER_SECTION
 static const struct ingle_rule rules_later[] = {
-#include "standards/ibc.def"
+#include "standards/united_states/ibc.def"
 };
 #undef BASIS
 
 #define BASIS INGLE_BASIS_FROM_MEMORY
 static const struct ingle_rule rules_2018[] = {
-#include "standards/ibc.def"
+#include "standards/united_states/ibc.def"
 };
 #undef BASIS
 #undef SECTION
@@ -37,7 +37,7 @@ static const struct ingle_rule rules_2018[] = {
 #define RECTANGULAR_TABLE "Table 2113.16(2)"
 
 static const struct liner liners[] = {
-#include "standards/liners.def"
+#include "standards/united_states/liners.def"
 };
 
 #define EDITION(year, its_rules, more)                                                             \

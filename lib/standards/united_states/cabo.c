@@ -3,7 +3,7 @@
  * CABO One and Two Family Dwelling Code, 1989 to 1995, from memory.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 #define FROM_MEMORY "section not seen", INGLE_BASIS_FROM_MEMORY

@@ -5,7 +5,7 @@
  * Numbers in millimetres and metres, as printed; the inches beside them are rounded and not used.
  */
 #include "measure/amounts.h"
-#include "standards/canada_flue_tables.h"
+#include "standards/canada/canada_flue_tables.h"
 #include "standards/publications.h"
 
 #define MASONRY_FIREPLACE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}

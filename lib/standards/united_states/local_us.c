@@ -3,7 +3,7 @@
  * Ordinances and codes of single towns and one state in the United States. They hold there alone.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 #define OLD_UBC_FLUE                                                                       \

@@ -6,7 +6,7 @@
  * legible there and are left out.
  */
 #include "measure/amounts.h"
-#include "standards/clearance_tables.h"
+#include "standards/united_states/clearance_tables.h"
 #include "standards/publications.h"
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}

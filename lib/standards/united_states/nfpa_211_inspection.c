@@ -4,7 +4,7 @@
  * known from others that cite it.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 #define SECTION "inspection chapter, edition not seen"

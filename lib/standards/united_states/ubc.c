@@ -4,7 +4,7 @@
  * an ordinance that took it over, the rest in a handout on it or in memory.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 #define TABLE "Table 31-B, later 37-B"

@@ -4,7 +4,7 @@
  * day. Their tables of recommended dimensions are no limits and are left out.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 static const struct ingle_rule rules_1921[] = {

@@ -3,7 +3,7 @@
  * University of Missouri Extension on creosote, as reported by others.
  */
 #include "measure/amounts.h"
-#include "standards/chapter_conditions.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
 #define REPORTED "as reported", INGLE_BASIS_CITED
