@@ -51,14 +51,6 @@ def required(finding):
     return RELATIONS[finding["relation"]] + finding["required"]["text"]
 
 
-def source(finding):
-    """What is cited, with its section."""
-    citation = finding["citation"]
-    if finding["section"] not in citation:
-        citation += ", " + finding["section"]
-    return citation
-
-
 def basis(finding):
     """How the number is known."""
     return "listing" if finding.get("by_listing") else finding["basis"].replace("-", " ")
@@ -96,7 +88,7 @@ def proof(finding):
     """What was found against what is required, by which text, and how that was computed."""
     if numbers(finding) and not observed(finding):
         yield f"- {numbers(finding)}."
-    yield f"- Source: {source(finding)}. Basis: {basis(finding)}."
+    yield f"- Source: {finding['citation']}. Basis: {basis(finding)}."
     steps = [] if observed(finding) else list(calculation(finding))
     if steps:
         yield from ["- Calculation:", "", *steps, ""]
@@ -150,7 +142,7 @@ def met(report):
                 row(["---"] * 5)]
     for finding in findings:
         yield row([capitalized(finding["label"]), finding["measured"]["text"], required(finding),
-                   source(finding), basis(finding)])
+                   finding["citation"], basis(finding)])
     yield ""
 
 

@@ -106,7 +106,8 @@ INGLE_API void ingle_report_free(ingle_report *report);
  * @param options what to do, or NULL for all with steps and remedies
  * @param[out] report receives the findings; what it held before is gone
  * @returns INGLE_OK; INGLE_ERROR_NO_STANDARD; INGLE_ERROR_UNKNOWN_STANDARD for a NULL among them;
- *          INGLE_ERROR_CONTRADICTION if two things recorded cannot both be so; INGLE_ERROR_OVERFLOW; INGLE_ERROR_MEMORY; INGLE_ERROR_ARGUMENT;
+ *          INGLE_ERROR_CONTRADICTION if two things recorded cannot both be so;
+ *          INGLE_ERROR_OVERFLOW; INGLE_ERROR_MEMORY; INGLE_ERROR_ARGUMENT;
  *          INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER. On error the report is empty, and
  *          ingle_report_error_text() and _subject() tell more.
  */

@@ -41,7 +41,8 @@ static uint64_t divide_digit(uint64_t rest, uint64_t next, uint64_t divisor, uin
 
 /*
  * The quotient of a product whose high half is less than the divisor, so that it fits: long
- * division in two digits, after Knuth, The Art of Computer Programming, volume 2, 4.3.1, algorithm D.
+ * division in two digits, after Knuth, The Art of Computer Programming, volume 2, 4.3.1,
+ * algorithm D.
  */
 static uint64_t divide(struct product product, uint64_t divisor, uint64_t *remainder)
 {

@@ -22,8 +22,8 @@ bool evaluation_margin(const struct calculation *calculation, const struct evalu
                        int64_t *margin);
 
 /*
- * Where the limit itself is too much, margins are counted from one base unit inside it, so that what
- * is not met is negative everywhere. Add this to show one.
+ * Where the limit itself is too much, margins are counted from one base unit inside it, so that
+ * what is not met is negative everywhere. Add this to show one.
  */
 #define MARGIN_OF_LIMIT 1
 

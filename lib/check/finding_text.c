@@ -75,12 +75,14 @@ static void add_citation(struct text *text, const struct ingle_finding *finding)
     if (finding->standard->edition != 0) {
         text_add(text, " ");
         text_add_unsigned(text, (uint64_t)finding->standard->edition);
-        text_add(text, ", ");
-        text_add(text, finding->rule->section);
-    } else {
+    }
+    if (finding->standard->edition == 0 && finding->rule->basis == INGLE_BASIS_COMMON_PRACTICE) {
         text_add(text, " (");
         text_add(text, finding->standard->place);
         text_add(text, ")");
+    } else {
+        text_add(text, ", ");
+        text_add(text, finding->rule->section);
     }
     if (finding->amendment != NULL) {
         text_add(text, ", as amended by ");

@@ -17,12 +17,12 @@ static const char amended[] =
 
 static const char *const basis_cautions[] = {
     [INGLE_BASIS_READ] = NULL,
-    [INGLE_BASIS_CITED] = "This number is known from another source that cites the publication; "
-                          "confirm it there before relying on it.",
-    [INGLE_BASIS_FROM_MEMORY] = "This number is from memory; confirm it in the publication before "
-                                "relying on it.",
-    [INGLE_BASIS_COMMON_PRACTICE] = "This number is common practice with no publication behind it: "
-                                    "advice, not code.",
+    [INGLE_BASIS_CITED] = "What is asked here is known from another source that cites the "
+                          "publication; confirm it there before relying on it.",
+    [INGLE_BASIS_FROM_MEMORY] = "What is asked here is from memory; confirm it in the publication "
+                                "before relying on it.",
+    [INGLE_BASIS_COMMON_PRACTICE] = "What is asked here is common practice with no publication behind "
+                                    "it: advice, not code.",
 };
 
 const char *basis_caution(ingle_basis basis)

@@ -12,8 +12,8 @@
 enum outcome derive(struct calculation *calculation, enum quantity_id quantity, int64_t *value);
 
 /*
- * The largest value of `quantity` at which `derived`, all else as the calculation has it, is not more
- * than `value`; false where it does not follow from it.
+ * The largest value of `quantity` at which `derived`, all else as the calculation has it, is not
+ * more than `value`; false where it does not follow from it.
  */
 bool derive_inverse(const struct calculation *calculation, enum quantity_id derived,
                     enum quantity_id quantity, int64_t value, int64_t *at);

@@ -497,7 +497,8 @@ class Manual(unittest.TestCase):
 
     @unittest.skipUnless(shutil.which("mandoc"), "mandoc is not installed")
     def test_lint(self):
-        done = subprocess.run(["mandoc", "-T", "lint", "-W", "warning", BINDING / "command/ingle.1"],
+        done = subprocess.run(["mandoc", "-T", "lint", "-W", "warning",
+                               BINDING / "command/ingle.1"],
                               capture_output=True, timeout=60, check=False)
         self.assertEqual((done.returncode, done.stdout), (0, b""))
 
@@ -506,7 +507,8 @@ class Completion(unittest.TestCase):
     def complete(self, *words):
         script = ('source "$1"; shift; COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); _ingle; '
                   'printf "%s\\n" "${COMPREPLY[@]}"')
-        done = subprocess.run(["bash", "-c", script, "bash", BINDING / "command/ingle.bash", COMMAND,
+        done = subprocess.run(["bash", "-c", script, "bash", BINDING / "command/ingle.bash",
+                               COMMAND,
                                *words], capture_output=True, timeout=60, check=False, text=True)
         self.assertEqual((done.returncode, done.stderr), (0, ""))
         return done.stdout.split()

@@ -37,8 +37,9 @@ def firebox(survey, kind):
     built = same(kind, 'factory-built-fireplace')
     gas = choice(survey, 'gas/appliance', 'none')
     crack = under(survey, 'panel-crack', 'panels/crack', IN // 16, built)
-    if survey.has('listing/panel-crack'):
-        crack = crack._replace(required=survey.one('listing/panel-crack'))
+    if built and survey.has('listing/panel-crack'):
+        # A maker states what it allows, that amount included.
+        crack = crack._replace(required=survey.one('listing/panel-crack'), relation='at-most')
     rows = [crack,
             under(survey, 'panel-wear', 'panels/wear', IN // 4, built),
             seen('gas-pipe-entry', 'gas-pipe/entry', 'is', 'sealed', other(gas, 'none'), survey),

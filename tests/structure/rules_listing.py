@@ -26,8 +26,8 @@ Made from `ingle list standards` and `ingle list rules` by
 
 A test fails where it is not what they tell now. Numbers are in the unit that the publication
 prints. Their basis is `read` in the text, `cited` by another source, `from-memory`, or
-`common-practice`. A rule that gives way to the appliance's own listing names the quantity that tells
-it.
+`common-practice`. A rule that gives way to the appliance's own listing names the quantity
+that tells it.
 """
 
 RULE_COLUMNS = ["rule", "section", "basis", "relation", "formula", "numbers", "condition",
