@@ -21,8 +21,8 @@ static const char *const basis_cautions[] = {
                           "publication; confirm it there before relying on it.",
     [INGLE_BASIS_FROM_MEMORY] = "What is asked here is from memory; confirm it in the publication "
                                 "before relying on it.",
-    [INGLE_BASIS_COMMON_PRACTICE] = "What is asked here is common practice with no publication behind "
-                                    "it: advice, not code.",
+    [INGLE_BASIS_COMMON_PRACTICE] = "What is asked here is common practice with no publication "
+                                    "behind it: advice, not code.",
 };
 
 const char *basis_caution(ingle_basis basis)
