@@ -17,7 +17,6 @@ enum { FORMULA_NUMBERS = 6, FORMULA_DRIVERS = 3, BREAKPOINTS = 96 };
 /* Stand in a driver for the rule's inputs. */
 #define THE_INPUT QUANTITY_NONE
 #define SECOND_INPUT ((enum quantity_id)(QUANTITY_NONE + 1))
-#define THIRD_INPUT ((enum quantity_id)(QUANTITY_NONE + 2))
 
 struct formula_number {
     const char *name; /* by which an amendment sets it; NULL ends the list */

@@ -9,7 +9,7 @@
 
 /*
  * The area in nm² of a circle by its diameter in nm. ROUND_DOWN gives no more than the true area,
- * ROUND_UP no less, and the two are at most 4 nm² apart; ROUND_NEAREST lies between them. Returns
+ * ROUND_UP no less, and the two are 1 nm² apart; ROUND_NEAREST is one of them. Returns
  * false for a negative diameter and for an area beyond 63 bits (some 3.4 m across).
  */
 bool circle_area(int64_t diameter, enum rounding rounding, int64_t *area);

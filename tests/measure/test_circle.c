@@ -36,7 +36,7 @@ static void areas_are_enclosed(void **state)
         assert_true(circle_area(cases[i].diameter, ROUND_UP, &up));
         assert_true(down <= cases[i].below && cases[i].below - down <= 2);
         assert_true(up >= cases[i].above && up - cases[i].above <= 2);
-        assert_true(up - down <= 4 && down <= nearest && nearest <= up);
+        assert_true(up - down <= 1 && down <= nearest && nearest <= up);
     }
 }
 

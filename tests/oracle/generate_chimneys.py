@@ -105,7 +105,8 @@ def nearby(maker, height):
 def caps(maker):
     area = 4 * maker.net_area()
     if 'flue.diameter' in maker.exact:
-        # The library encloses a circle to within 4 nm2; what it asks for is not tried inside that.
+        # The library takes a circle up to the next base unit before it multiplies by 4, so it may
+        # ask for up to 4 nm2 more; what it asks for is not tried inside that.
         area += maker.source.one((-100, 100))
     for path in ('spark-arrestor.net-area', 'rain-cap.net-area'):
         maker.put(path, min(generate.near_area(maker.source, area, IN2), 13000 * IN2))
