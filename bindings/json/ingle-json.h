@@ -91,6 +91,38 @@ INGLE_API ingle_status ingle_json_amend(ingle_json *json, const char *document, 
 /** Lets go of the amendments that are kept. NULL is allowed. */
 INGLE_API void ingle_json_clear_amendments(ingle_json *json);
 
+/**
+ * Reads and judges a survey document as ingle_json_check() does, and leaves its verdict alone:
+ * `{"verdict": "fails"}`. What was read is then at hand for further work in C or for the calls of
+ * this header that answer questions about it.
+ *
+ * @returns INGLE_OK, or what is wrong with the document.
+ */
+INGLE_API ingle_status ingle_json_read(ingle_json *json, const char *document, size_t length,
+                                       const ingle_json_options *options);
+
+/**
+ * The survey of the document that was read or checked last; NULL if there is none. Like all that is
+ * told of that document it is borrowed until another one is read, amendments are kept, or the
+ * options' standards are gone.
+ */
+INGLE_API const ingle_survey *ingle_json_survey(const ingle_json *json);
+
+/** The report on that survey; NULL without one. */
+INGLE_API const ingle_report *ingle_json_report(const ingle_json *json);
+
+/** The standards it was judged by; `count` receives how many, 0 and NULL without a document. */
+INGLE_API const ingle_standard *const *ingle_json_standards(const ingle_json *json, size_t *count);
+
+/** How it was judged: with its amendments and readings; NULL without a document. */
+INGLE_API const ingle_check_options *ingle_json_how(const ingle_json *json);
+
+/** The unit in which its results are shown; NULL takes each standard's own. */
+INGLE_API const ingle_unit *ingle_json_unit(const ingle_json *json);
+
+/** Its id, as far as its first 127 bytes; "" without one. */
+INGLE_API const char *ingle_json_id(const ingle_json *json);
+
 /** The verdict of the last report; INGLE_NOT_APPLICABLE after an error. */
 INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
 

@@ -225,31 +225,68 @@ static const int32_t *follow(struct json_reader *reader, const ingle_json_option
     return reader->readings;
 }
 
-static ingle_status judge(ingle_json *json, const ingle_json_options *options)
+/* An id longer than what is kept is cut between two of its letters. */
+static void keep_id(ingle_json *json)
+{
+    const struct json_reader *reader = &json->reader;
+    size_t length = reader->id == NULL ? 0 : reader->id_length;
+    if (length > JSON_ID_MOST) {
+        length = JSON_ID_MOST;
+        while (length > 0 && ((unsigned char)reader->id[length] & 0xC0) == 0x80) {
+            length--;
+        }
+    }
+    memcpy(json->id, length > 0 ? reader->id : "", length);
+    json->id[length] = '\0';
+}
+
+/* What a check of the document does, and is shown in. */
+static void settle(ingle_json *json, const ingle_json_options *options)
 {
     struct json_reader *reader = &json->reader;
     bool adopted = options->standard_count > 0;
-    const ingle_standard *const *standards = adopted ? options->standards : reader->standards;
-    size_t count = adopted ? options->standard_count : reader->standard_count;
-    const ingle_unit *unit = options->unit != NULL ? options->unit : reader->unit;
-    ingle_check_options how = {.size = sizeof how};
-    how.amendments = reader->amendments;
-    how.readings = follow(reader, options);
-    how.reading_count = ingle_reading_count();
-    how.without_working = options->without_working;
-    how.with_not_applicable = options->with_not_applicable;
-    how.metric_remedies = is_metric(unit != NULL ? unit : ingle_standard_unit(standards[0]));
-    ingle_status status = ingle_check(reader->survey, standards, count, &how, json->report);
+    json->standards = adopted ? options->standards : reader->standards;
+    json->standard_count = adopted ? options->standard_count : reader->standard_count;
+    json->unit = options->unit != NULL ? options->unit : reader->unit;
+    const ingle_unit *unit = json->unit;
+    json->how = (ingle_check_options){.size = sizeof json->how};
+    json->how.amendments = reader->amendments;
+    json->how.readings = follow(reader, options);
+    json->how.reading_count = ingle_reading_count();
+    json->how.without_working = options->without_working;
+    json->how.with_not_applicable = options->with_not_applicable;
+    json->how.metric_remedies =
+        is_metric(unit != NULL ? unit : ingle_standard_unit(json->standards[0]));
+    keep_id(json);
+}
+
+static ingle_status judge(ingle_json *json, const ingle_json_options *options)
+{
+    settle(json, options);
+    ingle_status status = ingle_check(json->reader.survey, json->standards, json->standard_count,
+                                      &json->how, json->report);
     if (status < 0) {
         return refuse_judging(json, status);
     }
     json->verdict = ingle_report_verdict(json->report);
-    struct json_report report = {json->report, reader, unit};
-    if (!json_report_write(&report, &json->writer, options->one_line != 0)) {
-        json->verdict = INGLE_NOT_APPLICABLE;
-        return INGLE_ERROR_MEMORY;
-    }
+    json->read = true;
     return INGLE_OK;
+}
+
+static ingle_status write_report(ingle_json *json, bool one_line)
+{
+    struct json_report report = {json->report, &json->reader, json->unit};
+    return json_report_write(&report, &json->writer, one_line) ? INGLE_OK : INGLE_ERROR_MEMORY;
+}
+
+/* The shortest document that says what came of reading. */
+static ingle_status write_verdict(ingle_json *json, bool one_line)
+{
+    json_start(&json->writer, one_line);
+    json_open_object(&json->writer, NULL);
+    json_text(&json->writer, "verdict", ingle_verdict_name(json->verdict));
+    json_close_object(&json->writer);
+    return json_finish(&json->writer) ? INGLE_OK : INGLE_ERROR_MEMORY;
 }
 
 /* Takes the bytes of a document through the scan; `due` is what it has to be. */
@@ -271,8 +308,10 @@ static ingle_status take_document(ingle_json *json, const char *document, size_t
     return parse(json, document, length, tree);
 }
 
+typedef ingle_status (*answer_writer)(ingle_json *json, bool one_line);
+
 static ingle_status check(ingle_json *json, const char *document, size_t length,
-                          const ingle_json_options *options)
+                          const ingle_json_options *options, answer_writer write)
 {
     struct json_reader *reader = &json->reader;
     struct json_object *tree = NULL;
@@ -284,17 +323,22 @@ static ingle_status check(ingle_json *json, const char *document, size_t length,
     if (status == INGLE_OK) {
         status = judge(json, options);
     }
+    if (status == INGLE_OK) {
+        status = write(json, options->one_line != 0);
+    }
+    reader->id = NULL; /* it is the tree's */
     json_object_put(tree);
     return status;
 }
 
-ingle_status ingle_json_check(ingle_json *json, const char *document, size_t length,
-                              const ingle_json_options *options)
+static ingle_status take_and_check(ingle_json *json, const char *document, size_t length,
+                                   const ingle_json_options *options, answer_writer write)
 {
     ingle_json_options taken;
     if (json == NULL) {
         return INGLE_ERROR_ARGUMENT;
     }
+    json->read = false;
     ingle_status status = take_options(options, &taken);
     if (status == INGLE_OK && document == NULL && length > 0) {
         status = INGLE_ERROR_ARGUMENT;
@@ -303,9 +347,61 @@ ingle_status ingle_json_check(ingle_json *json, const char *document, size_t len
         return refuse_call(json, status, NULL, false);
     }
     json_start(&json->writer, taken.one_line != 0);
-    status = check(json, document, length, &taken);
-    bool written = status == INGLE_OK || json->writer.failed;
-    return written ? status : leave_error(json, taken.one_line != 0);
+    status = check(json, document, length, &taken, write);
+    if (status == INGLE_OK) {
+        return INGLE_OK;
+    }
+    json->verdict = INGLE_NOT_APPLICABLE;
+    json->read = false;
+    return json->writer.failed ? status : leave_error(json, taken.one_line != 0);
+}
+
+ingle_status ingle_json_check(ingle_json *json, const char *document, size_t length,
+                              const ingle_json_options *options)
+{
+    return take_and_check(json, document, length, options, write_report);
+}
+
+ingle_status ingle_json_read(ingle_json *json, const char *document, size_t length,
+                             const ingle_json_options *options)
+{
+    return take_and_check(json, document, length, options, write_verdict);
+}
+
+/* ---- what was read --------------------------------------------------------------------------- */
+
+const ingle_survey *ingle_json_survey(const ingle_json *json)
+{
+    return json != NULL && json->read ? json->reader.survey : NULL;
+}
+
+const ingle_report *ingle_json_report(const ingle_json *json)
+{
+    return json != NULL && json->read ? json->report : NULL;
+}
+
+const ingle_standard *const *ingle_json_standards(const ingle_json *json, size_t *count)
+{
+    bool read = json != NULL && json->read;
+    if (count != NULL) {
+        *count = read ? json->standard_count : 0;
+    }
+    return read ? json->standards : NULL;
+}
+
+const ingle_check_options *ingle_json_how(const ingle_json *json)
+{
+    return json != NULL && json->read ? &json->how : NULL;
+}
+
+const ingle_unit *ingle_json_unit(const ingle_json *json)
+{
+    return json != NULL && json->read ? json->unit : NULL;
+}
+
+const char *ingle_json_id(const ingle_json *json)
+{
+    return json != NULL && json->read ? json->id : "";
 }
 
 /* ---- amendments that are kept ---------------------------------------------------------------- */
@@ -331,6 +427,7 @@ ingle_status ingle_json_amend(ingle_json *json, const char *document, size_t len
         return refuse_call(json, INGLE_ERROR_ARGUMENT, NULL, false);
     }
     ingle_status status = amend(json, document, length);
+    json->read = false;
     if (status != INGLE_OK) {
         return leave_error(json, false);
     }

@@ -16,12 +16,24 @@
 
 struct json_tokener;
 
+/* As much of a document's id as is kept when the document is not at hand any more. */
+enum { JSON_ID_MOST = 127 };
+
 struct ingle_json {
     struct json_scan scan;
     struct json_tokener *tokener;
     struct json_reader reader;
     ingle_report *report;
     ingle_verdict verdict; /* of the last report */
+
+    /* Of the document that was read last, for who works on it further. */
+    bool read;
+    char id[JSON_ID_MOST + 1];
+    const ingle_standard *const *standards; /* those it was judged by */
+    size_t standard_count;
+    const ingle_unit *unit; /* NULL takes each standard's own */
+    ingle_check_options how;
+
     struct json_writer writer; /* with the document that the last call left */
 };
 

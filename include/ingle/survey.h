@@ -108,6 +108,29 @@ INGLE_API void ingle_survey_free(ingle_survey *survey);
 INGLE_API void ingle_survey_clear(ingle_survey *survey);
 
 /**
+ * Copies all that a survey holds into another, labels and looked-at groups included.
+ *
+ * @param survey receives it; what it held before is gone
+ * @param from what is copied; another object
+ * @returns INGLE_OK, INGLE_ERROR_ARGUMENT, or INGLE_ERROR_MEMORY, and then it is empty.
+ */
+INGLE_API ingle_status ingle_survey_copy(ingle_survey *survey, const ingle_survey *from);
+
+/**
+ * Finds what a path names.
+ *
+ * @param survey a survey; an item of a repeating group has to be in it
+ * @param path `opening.width`, `trim[0].distance`, or the JSON pointer that a report gives:
+ *             `/survey/trim/0/distance`
+ * @param[out] quantity receives the quantity
+ * @param[out] item receives the item's index where the group repeats, else 0; may be NULL
+ * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_QUANTITY or INGLE_ERROR_ARGUMENT; on error nothing is
+ *          written, and ingle_survey_error_text() tells more.
+ */
+INGLE_API ingle_status ingle_survey_find(ingle_survey *survey, const char *path,
+                                         const ingle_quantity **quantity, size_t *item);
+
+/**
  * Records that a repeating group was looked at, though it may have no item: "there is no trim" is
  * not the same as "nobody looked".
  *
@@ -141,7 +164,7 @@ INGLE_API const char *ingle_survey_item_label(const ingle_survey *survey, const 
  * Records a quantity from its path and text: the short way for most uses.
  *
  * @param survey a survey
- * @param path `opening.width`, or `trim[0].distance` for an item
+ * @param path as ingle_survey_find() reads it: `opening.width`, or `trim[0].distance` for an item
  * @param text an amount, a choice's name, or `yes` or `no`
  * @param tolerance the half-width of the measurement as text, or NULL for none
  * @returns as ingle_survey_set_text(), and INGLE_ERROR_UNKNOWN_QUANTITY.

@@ -232,20 +232,51 @@ ingle_status ingle_survey_unset(ingle_survey *survey, const ingle_quantity *quan
 
 /* ---- the short way -------------------------------------------------------------------------- */
 
+/* Reads digits; 0 where there are none. Returns what follows them. */
+static const char *read_index(const char *digit, size_t *item)
+{
+    *item = 0;
+    for (; *digit >= '0' && *digit <= '9' && *item < SIZE_MAX / 100; digit++) {
+        *item = *item * 10 + (size_t)(*digit - '0');
+    }
+    return digit;
+}
+
+/* Splits `/trim/0/distance` or `/opening/width`. */
+static bool split_pointer(const char *pointer, struct text *id, size_t *item)
+{
+    size_t group = strcspn(pointer + 1, "/");
+    const char *rest = pointer + 1 + group;
+    if (rest[0] != '/') {
+        return false;
+    }
+    text_add_bytes(id, pointer + 1, group);
+    text_add(id, ".");
+    if (rest[1] >= '0' && rest[1] <= '9') {
+        rest = read_index(rest + 1, item);
+    }
+    if (rest[0] != '/' || strchr(rest + 1, '/') != NULL) {
+        return false;
+    }
+    text_add(id, rest + 1);
+    return text_end(id, NULL) == INGLE_OK;
+}
+
 /* Splits `trim[0].distance` into `trim.distance` and 0; false where it is no path. */
 static bool split_path(const char *path, char *id, size_t capacity, size_t *item)
 {
+    static const char survey[] = "/survey";
     struct text text = text_start(id, capacity);
     const char *bracket = strchr(path, '[');
     *item = 0;
+    if (strncmp(path, survey, sizeof survey - 1) == 0 && path[sizeof survey - 1] == '/') {
+        return split_pointer(path + sizeof survey - 1, &text, item);
+    }
     if (bracket == NULL) {
         text_add(&text, path);
         return text_end(&text, NULL) == INGLE_OK;
     }
-    const char *digit = bracket + 1;
-    for (; *digit >= '0' && *digit <= '9' && *item < SIZE_MAX / 100; digit++) {
-        *item = *item * 10 + (size_t)(*digit - '0');
-    }
+    const char *digit = read_index(bracket + 1, item);
     if (digit == bracket + 1 || strncmp(digit, "].", 2) != 0) {
         return false;
     }
@@ -284,20 +315,56 @@ static ingle_status record_flag(ingle_survey *survey, const ingle_quantity *quan
     return ingle_survey_set(survey, quantity, item, yes, 0);
 }
 
+/* The quantity of a path, whether or not its item is there. */
+static ingle_status find(ingle_survey *survey, const char *path, const ingle_quantity **quantity,
+                         size_t *item)
+{
+    char id[64];
+    const ingle_quantity *found =
+        split_path(path, id, sizeof id, item) ? ingle_quantity_find(id) : NULL;
+    if (found == NULL) {
+        return refuse_path(survey, path, id);
+    }
+    *quantity = found;
+    return INGLE_OK;
+}
+
+ingle_status ingle_survey_find(ingle_survey *survey, const char *path,
+                               const ingle_quantity **quantity, size_t *item)
+{
+    const ingle_quantity *found = NULL;
+    size_t index = 0;
+    if (survey == NULL || path == NULL || quantity == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    ingle_status status = find(survey, path, &found, &index);
+    if (status != INGLE_OK) {
+        return status;
+    }
+    if (survey_record(survey, quantity_id(found), index) == NULL) {
+        struct text text = error_start(survey, NULL);
+        text_add(&text, path);
+        text_add(&text, ": the survey has no such item.");
+        return INGLE_ERROR_UNKNOWN_QUANTITY;
+    }
+    *quantity = found;
+    if (item != NULL) {
+        *item = index;
+    }
+    return INGLE_OK;
+}
+
 ingle_status ingle_survey_record(ingle_survey *survey, const char *path, const char *text,
                                  const char *tolerance)
 {
-    char id[64];
-    size_t item;
+    const ingle_quantity *quantity = NULL;
+    size_t item = 0;
     if (survey == NULL || path == NULL || text == NULL) {
         return INGLE_ERROR_ARGUMENT;
     }
-    if (!split_path(path, id, sizeof id, &item)) {
-        return refuse_path(survey, path, id);
-    }
-    const ingle_quantity *quantity = ingle_quantity_find(id);
-    if (quantity == NULL) {
-        return refuse_path(survey, path, id);
+    ingle_status found = find(survey, path, &quantity, &item);
+    if (found != INGLE_OK) {
+        return found;
     }
     if (!is_amount(quantity) && tolerance != NULL) {
         return refuse(survey, quantity, INGLE_ERROR_DIMENSION);

@@ -138,6 +138,44 @@ const char *ingle_survey_item_label(const ingle_survey *survey, const char *grou
                                                               : NULL;
 }
 
+/* ---- copying -------------------------------------------------------------------------------- */
+
+static ingle_status copy_items(ingle_survey *survey, const ingle_survey *from, enum group_id group)
+{
+    const struct item_list *source = &from->items[group];
+    struct item_list *list = &survey->items[group];
+    for (size_t i = 0; i < source->count; i++) {
+        ingle_status status =
+            ingle_survey_add_item(survey, groups[group].id, source->labels[i], NULL);
+        if (status != INGLE_OK) {
+            return status;
+        }
+    }
+    if (source->count > 0) {
+        memcpy(list->records, source->records,
+               source->count * group_size(group) * sizeof *list->records);
+    }
+    list->opened = source->opened;
+    return INGLE_OK;
+}
+
+ingle_status ingle_survey_copy(ingle_survey *survey, const ingle_survey *from)
+{
+    if (survey == NULL || from == NULL || survey == from) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    ingle_survey_clear(survey);
+    memcpy(survey->records, from->records, sizeof survey->records);
+    for (size_t i = 0; i < GROUP_COUNT; i++) {
+        ingle_status status = copy_items(survey, from, (enum group_id)i);
+        if (status != INGLE_OK) {
+            ingle_survey_clear(survey);
+            return status;
+        }
+    }
+    return INGLE_OK;
+}
+
 /* ---- reading -------------------------------------------------------------------------------- */
 
 const struct record *survey_record(const ingle_survey *survey, enum quantity_id id, size_t item)

@@ -276,6 +276,56 @@ static void paths_that_are_none_are_refused(void **state)
     expect_nothing("trim.distance", 0);
 }
 
+static void pointers_of_reports_are_paths(void **state)
+{
+    (void)state;
+    const ingle_quantity *quantity = NULL;
+    size_t item = 9;
+    ingle_survey_add_item(survey, "trim", NULL, NULL);
+    ingle_survey_add_item(survey, "trim", NULL, NULL);
+    assert_int_equal(ingle_survey_find(survey, "/survey/trim/1/distance", &quantity, &item),
+                     INGLE_OK);
+    assert_ptr_equal(quantity, ingle_quantity_find("trim.distance"));
+    assert_int_equal(item, 1);
+    assert_int_equal(ingle_survey_find(survey, "/survey/hearth/front", &quantity, &item),
+                     INGLE_OK);
+    assert_ptr_equal(quantity, ingle_quantity_find("hearth.front"));
+    assert_int_equal(item, 0);
+    static const char *const none[] = {"/survey", "/survey/", "/survey/hearth", "/hearth/front",
+                                       "/survey/trim/1/", "/survey/trim/1/distance/0",
+                                       "/survey/trim/2/distance", "trim[2].distance"};
+    for (size_t i = 0; i < sizeof none / sizeof none[0]; i++) {
+        assert_int_equal(ingle_survey_find(survey, none[i], &quantity, &item),
+                         INGLE_ERROR_UNKNOWN_QUANTITY);
+        assert_non_null(strstr(ingle_survey_error_text(survey), none[i]));
+    }
+    assert_ptr_equal(quantity, ingle_quantity_find("hearth.front"));
+}
+
+static void a_copy_holds_the_same_and_is_its_own(void **state)
+{
+    (void)state;
+    ingle_survey *copy = NULL;
+    ingle_amount amount;
+    int64_t tolerance = 0;
+    assert_int_equal(ingle_survey_new(NULL, &copy), INGLE_OK);
+    ingle_survey_record(copy, "opening.height", "30 in", NULL);
+    ingle_survey_add_item(survey, "trim", "shelf", NULL);
+    ingle_survey_record(survey, "trim[0].distance", "6 in", NULL);
+    ingle_survey_record(survey, "opening.width", "36 in", "1/8 in");
+    assert_int_equal(ingle_survey_copy(copy, survey), INGLE_OK);
+    ingle_survey_clear(survey);
+    assert_string_equal(ingle_survey_item_label(copy, "trim", 0), "shelf");
+    assert_true(ingle_survey_get(copy, ingle_quantity_find("trim.distance"), 0, &amount, NULL));
+    assert_int_equal(amount.value, 6 * 25400000);
+    assert_true(ingle_survey_get(copy, ingle_quantity_find("opening.width"), 0, &amount,
+                                 &tolerance));
+    assert_int_equal(tolerance, 25400000 / 8);
+    assert_false(ingle_survey_get(copy, ingle_quantity_find("opening.height"), 0, NULL, NULL));
+    assert_int_equal(ingle_survey_copy(copy, copy), INGLE_ERROR_ARGUMENT);
+    ingle_survey_free(copy);
+}
+
 static void the_sentence_names_what_was_meant(void **state)
 {
     (void)state;
@@ -628,6 +678,8 @@ int main(void)
         SURVEY_TEST(choices_and_flags_are_recorded_by_name),
         SURVEY_TEST(items_are_recorded_by_their_index),
         SURVEY_TEST(paths_that_are_none_are_refused),
+        SURVEY_TEST(pointers_of_reports_are_paths),
+        SURVEY_TEST(a_copy_holds_the_same_and_is_its_own),
         SURVEY_TEST(the_sentence_names_what_was_meant),
         SURVEY_TEST(errors_stand_at_their_place),
         SURVEY_TEST(amounts_outside_the_range_are_implausible),

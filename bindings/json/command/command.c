@@ -1,29 +1,9 @@
 /* SPDX-License-Identifier: MIT */
-/*
- * The `ingle` command.
- */
-#include "command/help.h"
-#include "command/lines.h"
-#include "command/options.h"
+#include "command/command.h"
 
 #include <errno.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
-
-/* What the exit status says; see the manual. */
-enum { DONE = 0, GRAVE = 1, UNUSABLE = 2, BROKEN = 3 };
-
-enum { OUTPUT_ROOM = 1 << 18 };
-
-struct command {
-    struct command_options options;
-    ingle_json *json;
-    struct input input;
-    char *reports; /* of documents, until all are judged */
-    size_t reports_length, reports_capacity;
-    ingle_verdict gravest;
-};
 
 /* ---- errors --------------------------------------------------------------------------------- */
 
@@ -63,7 +43,7 @@ static void put_file_name(const char *file)
 }
 
 /* Writes the error document that was left, with the file's name before its message. */
-static int fail_in_file(struct command *command, ingle_status status, const char *file)
+int command_fail_in_file(struct command *command, ingle_status status, const char *file)
 {
     static const char before_message[] = "\"message\": \"";
     size_t length;
@@ -81,13 +61,13 @@ static int fail_in_file(struct command *command, ingle_status status, const char
     return exit_status_of(status);
 }
 
-static int fail(struct command *command, ingle_status status, const char *message)
+int command_fail(struct command *command, ingle_status status, const char *message)
 {
     ingle_json_error(command->json, status, message);
-    return fail_in_file(command, status, NULL);
+    return command_fail_in_file(command, status, NULL);
 }
 
-static int fail_to_read(struct command *command, const char *file)
+int command_fail_to_read(struct command *command, const char *file)
 {
     struct complaint complaint = {.length = 0};
     complaint_add(&complaint, strcmp(file, "-") == 0 ? "Standard input" : "This file");
@@ -95,74 +75,56 @@ static int fail_to_read(struct command *command, const char *file)
     complaint_add(&complaint, strerror(command->input.error));
     complaint_add(&complaint, ".");
     ingle_json_error(command->json, INGLE_ERROR_IO, complaint.text);
-    return fail_in_file(command, INGLE_ERROR_IO, file);
+    return command_fail_in_file(command, INGLE_ERROR_IO, file);
 }
 
 /* Ends the output. Who reads it may have gone away, and then there is nobody to tell. */
-static int finish_output(struct command *command, int exit_status)
+int command_finish(struct command *command, int exit_status)
 {
     errno = 0;
     if (fflush(stdout) == 0 && !ferror(stdout)) {
         return exit_status;
     }
     if (errno != EPIPE) {
-        fail(command, INGLE_ERROR_IO, "Standard output cannot be written.");
+        command_fail(command, INGLE_ERROR_IO, "Standard output cannot be written.");
     }
     return BROKEN;
 }
 
-/* ---- check ---------------------------------------------------------------------------------- */
+/* ---- input ---------------------------------------------------------------------------------- */
 
-static bool keep_report(struct command *command)
-{
-    size_t length;
-    const char *text = ingle_json_text(command->json, &length);
-    if (command->reports_capacity - command->reports_length < length) {
-        size_t capacity = (command->reports_length + length) * 2;
-        char *grown = realloc(command->reports, capacity);
-        if (grown == NULL) {
-            return false;
-        }
-        command->reports = grown;
-        command->reports_capacity = capacity;
-    }
-    memcpy(command->reports + command->reports_length, text, length);
-    command->reports_length += length;
-    return true;
-}
-
-static int check_document(struct command *command, const char *file)
+/* What one file's amendments change holds for all documents that are judged after. */
+static int amend(struct command *command, const char *file)
 {
     const char *document;
     size_t length;
+    if (!input_open(&command->input, file)) {
+        return command_fail_to_read(command, file);
+    }
+    int result = DONE;
     if (!input_document(&command->input, &document, &length)) {
-        return fail_to_read(command, file);
+        result = command_fail_to_read(command, file);
+    } else {
+        ingle_status status = ingle_json_amend(command->json, document, length);
+        result = status < 0 ? command_fail_in_file(command, status, file) : DONE;
     }
-    ingle_status status =
-        ingle_json_check(command->json, document, length, &command->options.json);
-    if (status < 0) {
-        return fail_in_file(command, status, file);
-    }
-    ingle_verdict verdict = ingle_json_verdict(command->json);
-    command->gravest = verdict > command->gravest ? verdict : command->gravest;
-    return keep_report(command) ? DONE : fail(command, INGLE_ERROR_MEMORY, NULL);
+    input_close(&command->input);
+    return result;
 }
 
-static int check_lines(struct command *command, struct lines *lines, const char *file)
+int command_amend(struct command *command)
 {
-    ingle_status status = lines_answer(lines);
-    command->gravest = lines->gravest;
-    if (status == INGLE_OK) {
-        return DONE;
+    const struct command_options *options = &command->options;
+    int result = DONE;
+    for (size_t i = 0; i < options->amendment_count && result == DONE; i++) {
+        result = amend(command, options->amendments[i]);
     }
-    if (command->input.error != 0) {
-        return finish_output(command, fail_to_read(command, file));
-    }
-    return status == INGLE_ERROR_IO ? finish_output(command, BROKEN)
-                                    : finish_output(command, fail(command, status, NULL));
+    return result;
 }
 
-static int check_files(struct command *command, struct lines *lines)
+int command_each_file(struct command *command,
+                      int (*take)(struct command *command, void *context, const char *file),
+                      void *context)
 {
     static char standard_input[] = "-";
     char *alone[] = {standard_input};
@@ -172,135 +134,67 @@ static int check_files(struct command *command, struct lines *lines)
     int result = DONE;
     for (size_t i = 0; i < count && result == DONE; i++) {
         if (!input_open(&command->input, files[i])) {
-            result = fail_to_read(command, files[i]);
+            result = command_fail_to_read(command, files[i]);
         } else {
-            result = options->lines ? check_lines(command, lines, files[i])
-                                    : check_document(command, files[i]);
+            result = take(command, context, files[i]);
             input_close(&command->input);
         }
     }
     return result;
 }
 
-/* What one file's amendments change holds for all documents that are judged after. */
-static int amend(struct command *command, const char *file)
+static int read_survey(struct command *command, void *context, const char *file)
 {
     const char *document;
     size_t length;
-    if (!input_open(&command->input, file)) {
-        return fail_to_read(command, file);
-    }
-    int result = DONE;
+    (void)context;
     if (!input_document(&command->input, &document, &length)) {
-        result = fail_to_read(command, file);
-    } else {
-        ingle_status status = ingle_json_amend(command->json, document, length);
-        result = status < 0 ? fail_in_file(command, status, file) : DONE;
+        return command_fail_to_read(command, file);
     }
-    input_close(&command->input);
+    ingle_status status =
+        ingle_json_read(command->json, document, length, &command->options.json);
+    return status < 0 ? command_fail_in_file(command, status, file) : DONE;
+}
+
+int command_read_survey(struct command *command)
+{
+    if (command->options.operand_count > 1) {
+        return command_fail(command, INGLE_ERROR_USAGE, "One survey document is due at a time.");
+    }
+    if (!input_new(&command->input, ingle_json_longest())) {
+        return command_fail(command, INGLE_ERROR_MEMORY, NULL);
+    }
+    int result = command_amend(command);
+    if (result == DONE) {
+        result = command_each_file(command, read_survey, NULL);
+    }
+    input_free(&command->input);
     return result;
 }
 
-static int amend_and_check(struct command *command, struct lines *lines)
+/* ---- output --------------------------------------------------------------------------------- */
+
+int32_t command_write(void *context, const char *text, size_t length)
 {
-    const struct command_options *options = &command->options;
-    for (size_t i = 0; i < options->amendment_count; i++) {
-        int result = amend(command, options->amendments[i]);
-        if (result != DONE) {
-            return result;
-        }
-    }
-    return check_files(command, lines);
+    (void)context;
+    return fwrite(text, 1, length, stdout) == length ? 0 : 1;
 }
 
-static int check(struct command *command)
+int command_finish_call(struct command *command, ingle_status status, const char *error)
 {
-    struct lines lines = {&command->options, command->json, &command->input, 0, 0, false};
-    if (!input_new(&command->input, ingle_json_longest())) {
-        return fail(command, INGLE_ERROR_MEMORY, NULL);
+    if (status < 0 && status != INGLE_ERROR_IO) {
+        return command_fail(command, status, error != NULL && error[0] != '\0' ? error : NULL);
     }
-    int result = amend_and_check(command, &lines);
-    input_free(&command->input);
-    if (result != DONE) {
-        return finish_output(command, result);
-    }
-    if (command->reports_length > 0) {
-        fwrite(command->reports, 1, command->reports_length, stdout);
-    }
-    const struct command_options *options = &command->options;
-    bool grave = options->fail_on != 0 && command->gravest >= options->fail_on;
-    bool unusable = options->fail_on_error && lines.unusable;
-    return finish_output(command, grave || unusable ? GRAVE : DONE);
+    return command_finish(command, status < 0 ? BROKEN : DONE);
 }
 
-/* ---- the other verbs ------------------------------------------------------------------------ */
-
-static int write_text(struct command *command, ingle_status status)
+int command_write_left(struct command *command, ingle_status status)
 {
     if (status < 0) {
-        return fail_in_file(command, status, NULL);
+        return command_fail_in_file(command, status, NULL);
     }
     size_t length;
     const char *text = ingle_json_text(command->json, &length);
     fwrite(text, 1, length, stdout);
-    return finish_output(command, DONE);
-}
-
-static int list(struct command *command)
-{
-    const ingle_json_options *json = &command->options.json;
-    const ingle_standard *standard = json->standard_count > 0 ? json->standards[0] : NULL;
-    return write_text(command,
-                      ingle_json_list(command->json, command->options.operands[0], standard));
-}
-
-static int schema(struct command *command)
-{
-    return write_text(command, ingle_json_schema(command->json, command->options.operands[0]));
-}
-
-static int run(struct command *command)
-{
-    if (command->options.request == REQUEST_HELP) {
-        help_write(stdout, command->options.verb);
-        return finish_output(command, DONE);
-    }
-    if (command->options.request == REQUEST_VERSION) {
-        printf("ingle %s\n", ingle_version());
-        return finish_output(command, DONE);
-    }
-    switch (command->options.verb) {
-    case VERB_CHECK:
-        return check(command);
-    case VERB_LIST:
-        return list(command);
-    case VERB_SCHEMA:
-        return schema(command);
-    case VERB_NONE:
-    case VERB_COUNT:
-        break;
-    }
-    return UNUSABLE;
-}
-
-int main(int count, char **words)
-{
-    static struct command command;
-    static char output[OUTPUT_ROOM];
-    setvbuf(stdout, output, _IOFBF, sizeof output);
-    setvbuf(stderr, NULL, _IOLBF, BUFSIZ);
-    if (ingle_json_new(&command.json) != INGLE_OK) {
-        fprintf(stderr, "{\"error\": {\"code\": \"%s\", \"message\": \"%s\", \"at\": \"\"}}\n",
-                ingle_status_name(INGLE_ERROR_MEMORY), ingle_status_text(INGLE_ERROR_MEMORY));
-        return BROKEN;
-    }
-    ingle_status status = options_read(&command.options, count, words);
-    int result = status == INGLE_OK
-                     ? run(&command)
-                     : fail(&command, status,
-                            status == INGLE_ERROR_USAGE ? command.options.complaint.text : NULL);
-    options_free(&command.options);
-    ingle_json_free(command.json);
-    free(command.reports);
-    return result;
+    return command_finish(command, DONE);
 }

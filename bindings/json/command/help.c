@@ -35,23 +35,23 @@ static size_t put_words(FILE *out, const char *const *words, size_t count)
     return length;
 }
 
-static size_t put_argument(FILE *out, enum option_argument argument)
+static size_t put_argument(FILE *out, const struct option_entry *option)
 {
-    const char *words[WORDS_MOST];
-    size_t count = argument_words(argument, words);
-    if (argument == ARGUMENT_NONE) {
+    struct argument_words words;
+    if (option->argument == ARGUMENT_NONE) {
         return 0;
     }
+    argument_words(option, &words);
     fputc(' ', out);
-    return 1 + (count > 0 ? put_words(out, words, count)
-                          : (size_t)fprintf(out, "%s", argument_form(argument)));
+    return 1 + (words.count > 0 ? put_words(out, words.words, words.count)
+                                : (size_t)fprintf(out, "%s", argument_form(option)));
 }
 
 static void put_option(FILE *out, const struct option_entry *option)
 {
     const char *lead = strcmp(option->name, "help") == 0 ? "-h, --" : "--";
     size_t column = (size_t)fprintf(out, "  %s%s", lead, option->name);
-    column += put_argument(out, option->argument);
+    column += put_argument(out, option);
     if (column + 2 > WHAT_COLUMN) {
         fputc('\n', out);
         column = 0;

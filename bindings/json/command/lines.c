@@ -40,7 +40,7 @@ static ingle_status answer(struct lines *lines, const char *line, size_t length)
         lines->gravest = verdict > lines->gravest ? verdict : lines->gravest;
         put_report(lines);
     }
-    if (lines->options->unbuffered) {
+    if (option_given(lines->options, OPTION_UNBUFFERED)) {
         fflush(stdout);
     }
     return ferror(stdout) ? INGLE_ERROR_IO : INGLE_OK;

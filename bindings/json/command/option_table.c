@@ -6,39 +6,41 @@
 
 #define CHECK (1u << VERB_CHECK)
 #define LIST (1u << VERB_LIST)
+/* The verbs that judge surveys. */
+#define JUDGING CHECK
 #define EVERY ((1u << VERB_COUNT) - 1)
 #define NONE (1u << VERB_NONE)
 
 static const struct option_entry options[] = {
-    {"lines", 'l', CHECK, ARGUMENT_NONE,
-     "read JSON Lines: every line in gives one line out, in the same order"},
-    {"standard", 's', CHECK, ARGUMENT_STANDARD,
-     "judge by this standard, whatever the documents say; may be repeated"},
-    {"standard", 's', LIST, ARGUMENT_STANDARD,
-     "only what belongs to this standard; units, verdicts and statuses belong to none"},
-    {"amendments", 'm', CHECK, ARGUMENT_FILE,
+    {OPTION_LINES, "lines", CHECK, ARGUMENT_NONE,
+     "read JSON Lines: every line in gives one line out, in the same order", NULL},
+    {OPTION_STANDARD, "standard", CHECK, ARGUMENT_STANDARD,
+     "judge by this standard, whatever the documents say; may be repeated", NULL},
+    {OPTION_STANDARD, "standard", LIST, ARGUMENT_STANDARD,
+     "only what belongs to this standard; units, verdicts and statuses belong to none", NULL},
+    {OPTION_AMENDMENTS, "amendments", JUDGING, ARGUMENT_FILE,
      "change the numbers of standards as this document of amendments says, a town's for all of its "
-     "surveys; may be repeated; a survey's own amendments win"},
-    {"reading", 'r', CHECK, ARGUMENT_READING,
+     "surveys; may be repeated; a survey's own amendments win", NULL},
+    {OPTION_READING, "reading", JUDGING, ARGUMENT_READING,
      "where a publication can be read in more than one way, read it like this, whatever the "
-     "documents say: see `ingle list readings`; may be repeated"},
-    {"all", 'a', CHECK, ARGUMENT_NONE, "report the rules that do not apply, too"},
-    {"no-working", 'w', CHECK, ARGUMENT_NONE, "leave out the steps of the calculations"},
-    {"unit", 'u', CHECK, ARGUMENT_UNIT, "show lengths in this unit, and areas to match"},
-    {"fail-on", 'f', CHECK, ARGUMENT_GRAVITY,
+     "documents say: see `ingle list readings`; may be repeated", NULL},
+    {OPTION_ALL, "all", CHECK, ARGUMENT_NONE, "report the rules that do not apply, too", NULL},
+    {OPTION_NO_WORKING, "no-working", CHECK, ARGUMENT_NONE,
+     "leave out the steps of the calculations", NULL},
+    {OPTION_UNIT, "unit", JUDGING, ARGUMENT_UNIT,
+     "show lengths in this unit, and areas to match", NULL},
+    {OPTION_FAIL_ON, "fail-on", CHECK, ARGUMENT_GRAVITY,
      "exit with status 1 if a whole verdict is this grave or graver, or, with error, if a line "
-     "cannot be used; may be repeated"},
-    {"unbuffered", 'b', CHECK, ARGUMENT_NONE, "with --lines: write each line out at once"},
-    {"help", 'h', EVERY, ARGUMENT_NONE, "show this help"},
-    {"version", 'v', NONE, ARGUMENT_NONE, "show the release"},
+     "cannot be used; may be repeated", NULL},
+    {OPTION_UNBUFFERED, "unbuffered", CHECK, ARGUMENT_NONE,
+     "with --lines: write each line out at once", NULL},
+    {OPTION_HELP, "help", EVERY, ARGUMENT_NONE, "show this help", NULL},
+    {OPTION_VERSION, "version", NONE, ARGUMENT_NONE, "show the release", NULL},
 };
-
-enum { OPTION_COUNT = sizeof options / sizeof options[0] };
-_Static_assert((int)OPTION_COUNT <= (int)OPTIONS_MOST, "every option has room in a list");
 
 const struct option_entry *option_at(size_t index)
 {
-    return index < OPTION_COUNT ? &options[index] : NULL;
+    return index < sizeof options / sizeof options[0] ? &options[index] : NULL;
 }
 
 bool option_belongs(const struct option_entry *option, enum command_verb verb)
@@ -71,27 +73,39 @@ static size_t gravities(const char *words[WORDS_MOST])
     return count;
 }
 
-size_t argument_words(enum option_argument argument, const char *words[WORDS_MOST])
+/* The words between the bars of an entry's form. */
+static size_t own_words(const char *form, struct argument_words *words)
 {
-    switch (argument) {
-    case ARGUMENT_UNIT:
-        return length_units(words);
-    case ARGUMENT_GRAVITY:
-        return gravities(words);
-    case ARGUMENT_NONE:
-    case ARGUMENT_STANDARD:
-    case ARGUMENT_READING:
-    case ARGUMENT_FILE:
-        break;
+    size_t count = 0;
+    char *at = words->kept;
+    for (; *form != '\0' && at < words->kept + FORM_MOST - 1 && count < WORDS_MOST; form++) {
+        if (at == words->kept || at[-1] == '\0') {
+            words->words[count++] = at;
+        }
+        *at++ = *form == '|' ? '\0' : *form;
     }
-    return 0;
+    *at = '\0';
+    return count;
 }
 
-const char *argument_form(enum option_argument argument)
+void argument_words(const struct option_entry *option, struct argument_words *words)
 {
-    return argument == ARGUMENT_FILE      ? "FILE"
-           : argument == ARGUMENT_READING ? "ID=OPTION"
-                                          : "ID";
+    words->count = 0;
+    if (option->argument == ARGUMENT_UNIT) {
+        words->count = length_units(words->words);
+    } else if (option->argument == ARGUMENT_GRAVITY) {
+        words->count = gravities(words->words);
+    } else if (option->argument == ARGUMENT_WORD) {
+        words->count = own_words(option->form, words);
+    }
+}
+
+const char *argument_form(const struct option_entry *option)
+{
+    return option->argument == ARGUMENT_FILE      ? "FILE"
+           : option->argument == ARGUMENT_READING ? "ID=OPTION"
+           : option->argument == ARGUMENT_TEXT    ? option->form
+                                                  : "ID";
 }
 
 static const char *const catalogues[] = {"standards", "rules",    "readings", "quantities",

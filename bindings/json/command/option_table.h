@@ -16,25 +16,45 @@ enum command_verb {
     VERB_COUNT
 };
 
+/* One for each name, whichever verbs it belongs to. */
+enum option_id {
+    OPTION_LINES,
+    OPTION_STANDARD,
+    OPTION_AMENDMENTS,
+    OPTION_READING,
+    OPTION_ALL,
+    OPTION_NO_WORKING,
+    OPTION_UNIT,
+    OPTION_FAIL_ON,
+    OPTION_UNBUFFERED,
+    OPTION_HELP,
+    OPTION_VERSION,
+    OPTION_COUNT
+};
+
 enum option_argument {
     ARGUMENT_NONE,
     ARGUMENT_STANDARD,
     ARGUMENT_READING,
     ARGUMENT_FILE,
     ARGUMENT_UNIT,
-    ARGUMENT_GRAVITY
+    ARGUMENT_GRAVITY,
+    ARGUMENT_WORD, /* one of the entry's own words */
+    ARGUMENT_TEXT  /* whatever the verb makes of it, shown as the entry's form */
 };
 
 struct option_entry {
+    enum option_id id;
     const char *name; /* without its two hyphens */
-    int letter;       /* what getopt_long() returns for it */
     unsigned verbs;   /* a bit for each that takes it */
     enum option_argument argument;
     const char *what; /* what it does, as its help says */
+    /* The words of ARGUMENT_WORD with bars between: `json|csv`; how ARGUMENT_TEXT is shown. */
+    const char *form;
 };
 
-/* Bounds on the options there are, and on the words one of them chooses from. */
-enum { OPTIONS_MOST = 16, WORDS_MOST = 32 };
+/* A bound on the words an option chooses from. */
+enum { WORDS_MOST = 32, FORM_MOST = 128 };
 
 /* One of all options, in the order of the help; NULL past the end. */
 const struct option_entry *option_at(size_t index);
@@ -42,10 +62,16 @@ const struct option_entry *option_at(size_t index);
 bool option_belongs(const struct option_entry *option, enum command_verb verb);
 
 /* How the help shows an argument that it does not spell out: `ID`. */
-const char *argument_form(enum option_argument argument);
+const char *argument_form(const struct option_entry *option);
 
-/* What an option's argument is chosen from; 0 where the help does not spell it out. */
-size_t argument_words(enum option_argument argument, const char *words[WORDS_MOST]);
+/* Words that an argument is chosen from, kept where they had to be taken apart. */
+struct argument_words {
+    const char *words[WORDS_MOST];
+    size_t count; /* 0 where the help does not spell them out */
+    char kept[FORM_MOST];
+};
+
+void argument_words(const struct option_entry *option, struct argument_words *words);
 
 struct verb_entry {
     const char *name;

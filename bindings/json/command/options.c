@@ -5,8 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Long options return their letter and this, so that they are told apart from short ones. */
-enum { LONG = 256 };
+/* Long options return their number and this, so that they are told apart from short ones. */
+enum { LONG = 256, OPTIONS_MOST = 48 };
 
 /* ---- the arguments of options --------------------------------------------------------------- */
 
@@ -117,80 +117,87 @@ static bool is_among(const char *word, const char *const *words, size_t count)
 }
 
 /* Whether a word is among those its option takes; complains if not. */
-static bool is_choice(struct command_options *options, enum option_argument argument,
-                      const char *word, const char *opening)
+static bool is_choice(struct command_options *options, const struct option_entry *entry,
+                      const char *word)
 {
-    const char *words[WORDS_MOST];
-    struct known_words known = {words, argument_words(argument, words), ""};
-    if (is_among(word, words, known.count)) {
+    struct argument_words words;
+    struct complaint opening = {.length = 0}, closing = {.length = 0};
+    argument_words(entry, &words);
+    if (is_among(word, words.words, words.count)) {
         return true;
     }
-    complain_of_word(&options->complaint, opening, word, &known, "See `ingle check --help`.");
+    struct known_words known = {words.words, words.count, ""};
+    complaint_add(&opening, "--");
+    complaint_add(&opening, entry->name);
+    complaint_add(&opening, " does not take");
+    complaint_add(&closing, "See `ingle ");
+    complaint_add(&closing, verb_at(options->verb)->name);
+    complaint_add(&closing, " --help`.");
+    complain_of_word(&options->complaint, opening.text, word, &known, closing.text);
     return false;
 }
 
-static ingle_status take_unit(struct command_options *options, const char *word)
+static void take_gravity(struct command_options *options, const char *word)
 {
-    if (!is_choice(options, ARGUMENT_UNIT, word, "Results cannot be shown in")) {
-        return INGLE_ERROR_USAGE;
-    }
-    options->json.unit = ingle_unit_find(word);
-    return INGLE_OK;
-}
-
-static ingle_status take_fail_on(struct command_options *options, const char *word)
-{
-    if (!is_choice(options, ARGUMENT_GRAVITY, word, "--fail-on does not take")) {
-        return INGLE_ERROR_USAGE;
-    }
     ingle_verdict verdict = ingle_verdict_find(word);
     if (verdict < 0) {
         options->fail_on_error = true;
     } else if (options->fail_on == 0 || verdict < options->fail_on) {
         options->fail_on = verdict;
     }
+}
+
+static ingle_status take_argument(struct command_options *options,
+                                  const struct option_entry *entry, const char *word)
+{
+    switch (entry->argument) {
+    case ARGUMENT_STANDARD:
+        return take_standard(options, word);
+    case ARGUMENT_READING:
+        return take_reading(options, word);
+    case ARGUMENT_FILE:
+        return take_amendments(options, word);
+    case ARGUMENT_UNIT:
+    case ARGUMENT_GRAVITY:
+    case ARGUMENT_WORD:
+        return is_choice(options, entry, word) ? INGLE_OK : INGLE_ERROR_USAGE;
+    case ARGUMENT_NONE:
+    case ARGUMENT_TEXT:
+        break;
+    }
     return INGLE_OK;
 }
 
-static ingle_status take_option(struct command_options *options, int letter)
+static ingle_status take_option(struct command_options *options, const struct option_entry *entry,
+                                const char *word)
 {
-    switch (letter) {
-    case 'l':
-        options->lines = true;
-        options->json.one_line = 1;
-        return INGLE_OK;
-    case 's':
-        return take_standard(options, optarg);
-    case 'm':
-        return take_amendments(options, optarg);
-    case 'r':
-        return take_reading(options, optarg);
-    case 'a':
-        options->json.with_not_applicable = 1;
-        return INGLE_OK;
-    case 'w':
-        options->json.without_working = 1;
-        return INGLE_OK;
-    case 'u':
-        return take_unit(options, optarg);
-    case 'f':
-        return take_fail_on(options, optarg);
-    case 'b':
-        options->unbuffered = true;
-        return INGLE_OK;
-    case 'v':
-        options->request = REQUEST_VERSION;
-        return INGLE_OK;
-    default:
-        options->request = REQUEST_HELP;
-        return INGLE_OK;
+    ingle_status status = take_argument(options, entry, word);
+    if (status != INGLE_OK) {
+        return status;
     }
+    options->given[entry->id] = word != NULL ? word : entry->name;
+    if (entry->argument == ARGUMENT_UNIT) {
+        options->json.unit = ingle_unit_find(word);
+    } else if (entry->argument == ARGUMENT_GRAVITY) {
+        take_gravity(options, word);
+    } else if (entry->id == OPTION_HELP) {
+        options->request = REQUEST_HELP;
+    } else if (entry->id == OPTION_VERSION) {
+        options->request = REQUEST_VERSION;
+    }
+    return INGLE_OK;
+}
+
+bool option_given(const struct command_options *options, enum option_id id)
+{
+    return options->given[id] != NULL;
 }
 
 /* ---- options that cannot be taken ----------------------------------------------------------- */
 
 struct option_list {
     struct option options[OPTIONS_MOST + 1];
+    const struct option_entry *entries[OPTIONS_MOST];
     const char *names[OPTIONS_MOST];
     size_t count;
 };
@@ -199,10 +206,11 @@ static struct option_list options_of(enum command_verb verb)
 {
     struct option_list list = {.count = 0};
     const struct option_entry *entry;
-    for (size_t i = 0; (entry = option_at(i)) != NULL; i++) {
+    for (size_t i = 0; (entry = option_at(i)) != NULL && list.count < OPTIONS_MOST; i++) {
         if (option_belongs(entry, verb)) {
             int argument = entry->argument == ARGUMENT_NONE ? no_argument : required_argument;
-            struct option option = {entry->name, argument, NULL, LONG + entry->letter};
+            struct option option = {entry->name, argument, NULL, LONG + (int)list.count};
+            list.entries[list.count] = entry;
             list.names[list.count] = entry->name;
             list.options[list.count++] = option;
         }
@@ -263,9 +271,13 @@ static ingle_status take_options(struct command_options *options, int count, cha
         if (letter == -1) {
             break;
         }
-        status = letter == '?' || letter == ':'
-                     ? complain_of_option(options, letter, words, &list)
-                     : take_option(options, letter % LONG);
+        if (letter == 'h') {
+            options->request = REQUEST_HELP;
+        } else if (letter == '?' || letter == ':') {
+            status = complain_of_option(options, letter, words, &list);
+        } else {
+            status = take_option(options, list.entries[letter - LONG], optarg);
+        }
     }
     return status;
 }
@@ -322,6 +334,14 @@ static bool make_room(struct command_options *options, size_t count)
     return options->standards != NULL && options->amendments != NULL && options->readings != NULL;
 }
 
+/* What the options for the reader and writer come to. */
+static void settle(struct command_options *options)
+{
+    options->json.one_line = option_given(options, OPTION_LINES);
+    options->json.with_not_applicable = option_given(options, OPTION_ALL);
+    options->json.without_working = option_given(options, OPTION_NO_WORKING);
+}
+
 ingle_status options_read(struct command_options *options, int count, char **words)
 {
     memset(options, 0, sizeof *options);
@@ -336,7 +356,7 @@ ingle_status options_read(struct command_options *options, int count, char **wor
     }
     if (optind >= count) {
         return complain(&options->complaint,
-                        "A verb is needed: check, list or schema. See `ingle --help`.");
+                        "A verb is needed. See `ingle --help`.");
     }
     int verb = optind;
     status = take_verb(options, words[verb]);
@@ -346,6 +366,7 @@ ingle_status options_read(struct command_options *options, int count, char **wor
     if (status != INGLE_OK || options->request != REQUEST_VERB) {
         return status;
     }
+    settle(options);
     int first = verb + optind;
     return take_operands(options, words + first, (size_t)(count - first));
 }

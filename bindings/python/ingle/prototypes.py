@@ -128,6 +128,8 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_survey_item_count": (c_size_t, [c_void_p, c_char_p]),
     "ingle_survey_item_label": (c_char_p, [c_void_p, c_char_p, c_size_t]),
     "ingle_survey_record": (c_int32, [c_void_p, c_char_p, c_char_p, c_char_p]),
+    "ingle_survey_copy": (c_int32, [c_void_p, c_void_p]),
+    "ingle_survey_find": (c_int32, [c_void_p, c_char_p, POINTER(c_void_p), POINTER(c_size_t)]),
     "ingle_survey_set": (c_int32, [c_void_p, c_void_p, c_size_t, c_int64, c_int64]),
     "ingle_survey_unset": (c_int32, [c_void_p, c_void_p, c_size_t]),
     "ingle_survey_get": (c_int, [c_void_p, c_void_p, c_size_t, POINTER(ingle_amount),

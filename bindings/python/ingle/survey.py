@@ -4,10 +4,9 @@
 from __future__ import annotations
 
 import ctypes
-import re
 from dataclasses import dataclass, field
 from decimal import Decimal
-from typing import Any, Dict, Iterator, Optional, Set, Tuple, Union
+from typing import Any, Dict, Iterator, Optional, Tuple, Union
 
 from . import prototypes
 from .errors import ROUNDED, Catalogue, IngleError, decoded, encoded, error_of, require
@@ -103,8 +102,6 @@ def quantity_at(pointer: int) -> Quantity:
 #: What can be recorded: text, an exact amount, a yes or no, or a number whose unit is told.
 Recordable = Union[str, Amount, bool, int, Decimal]
 
-_ITEM_PATH = re.compile(r"([^.\[\]]+)\[([0-9]{1,9})\](\.[^.\[\]]+)")
-
 
 def _written_number(value: Union[str, int, Decimal]) -> str:
     if isinstance(value, Decimal):
@@ -139,7 +136,6 @@ class Survey:
 
     def __init__(self) -> None:
         self._owned = Owned(library.ingle_survey_new, library.ingle_survey_free, None)
-        self._opened: Set[str] = set()
 
     def set(self, path: str, value: Recordable, tolerance: Optional[Recordable] = None,
             unit: Optional[UnitLike] = None) -> Union[Amount, str, bool]:
@@ -207,13 +203,11 @@ class Survey:
         """Empty the survey."""
         self._prepare()
         library.ingle_survey_clear(self._owned.pointer)
-        self._opened.clear()
 
     def open_group(self, group: str) -> None:
         """Record that a repeating group was looked at, though it may have no item."""
         self._prepare()
         require(library.ingle_survey_open_group(self._owned.pointer, encoded(group)), at=group)
-        self._opened.add(group)
 
     def add_item(self, group: str, label: Optional[str] = None) -> int:
         """Add an item to a repeating group, and give its index, from 0."""
@@ -223,7 +217,6 @@ class Survey:
             self._owned.pointer, encoded(group),
             None if label is None else encoded(label, group), ctypes.byref(item))
         require(status, at=group)
-        self._opened.add(group)
         return item.value
 
     def items(self, group: str) -> Tuple[Optional[str], ...]:
@@ -249,14 +242,7 @@ class Survey:
     def copy(self) -> Survey:
         """Another survey in which the same is recorded."""
         made = Survey()
-        for group in self._opened:
-            made.open_group(group)
-            for label in self.items(group):
-                made.add_item(group, label)
-        for quantity, item, amount, tolerance in self._records():
-            status = library.ingle_survey_set(made._owned.pointer, quantity.pointer, item,
-                                              amount.value, tolerance)
-            require(status, at=quantity.path(item))
+        require(library.ingle_survey_copy(made._owned.pointer, self._owned.pointer))
         return made
 
     # ---- within the package -------------------------------------------------------------------
@@ -272,15 +258,10 @@ class Survey:
             self._owned = self.copy()._owned
 
     def _resolve(self, path: str) -> Tuple[Quantity, int]:
-        matched = _ITEM_PATH.fullmatch(path)
-        name, item = (matched[1] + matched[3], int(matched[2])) if matched else (path, 0)
-        quantity = quantities.get(name)
-        if quantity is None:
-            # No amount is empty: the library refuses the path, and says what may have been meant.
-            self._require(library.ingle_survey_record(self._owned.pointer, encoded(path), b"",
-                                                      None), path)
-            raise error_of("unknown-quantity", at=path)
-        return quantity, item
+        pointer, item = ctypes.c_void_p(), ctypes.c_size_t()
+        self._require(library.ingle_survey_find(self._owned.pointer, encoded(path),
+                                                ctypes.byref(pointer), ctypes.byref(item)), path)
+        return quantity_at(pointer.value), item.value
 
     def _require(self, status: int, path: str, in_text: bool = False) -> int:
         if status >= 0:

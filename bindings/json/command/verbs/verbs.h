@@ -1,0 +1,14 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * The verbs of `ingle`, each in its file: they do their work and give the exit status.
+ */
+#ifndef INGLE_JSON_VERBS_H
+#define INGLE_JSON_VERBS_H
+
+#include "command/command.h"
+
+int verb_check(struct command *command);
+int verb_list(struct command *command);
+int verb_schema(struct command *command);
+
+#endif
