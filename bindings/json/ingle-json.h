@@ -123,6 +123,37 @@ INGLE_API const ingle_unit *ingle_json_unit(const ingle_json *json);
 /** Its id, as far as its first 127 bytes; "" without one. */
 INGLE_API const char *ingle_json_id(const ingle_json *json);
 
+/**
+ * Makes a range for ingle_solve() or ingle_sweep_run() from texts, on the survey that was read.
+ *
+ * @param json a reader and writer that has read a survey
+ * @param path the quantity, as ingle_survey_find() reads it
+ * @param from the least value, as ingle_amount_parse() reads it; a bare number is in the document's
+ *             unit; NULL for the least plausible
+ * @param to the greatest value; NULL for the greatest plausible
+ * @param step from one value to the next; NULL for what is usual
+ * @param[out] range receives it, yet to be settled
+ * @returns INGLE_OK, or what is wrong; an error document is left then.
+ */
+INGLE_API ingle_status ingle_json_range(ingle_json *json, const char *path, const char *from,
+                                        const char *to, const char *step, ingle_range *range);
+
+/**
+ * Leaves a solution of ingle_solve() on the survey that was read.
+ *
+ * @returns INGLE_OK, INGLE_ERROR_MEMORY, or INGLE_ERROR_ARGUMENT if nothing was read or solved.
+ */
+INGLE_API ingle_status ingle_json_solution(ingle_json *json, const ingle_solution *solution);
+
+/** Leaves a frontier of ingle_solve_with(); see ingle_json_solution(). */
+INGLE_API ingle_status ingle_json_frontier(ingle_json *json, const ingle_frontier *frontier);
+
+/** Leaves a sweep of ingle_sweep_run(); see ingle_json_solution(). */
+INGLE_API ingle_status ingle_json_sweep(ingle_json *json, const ingle_sweep *sweep);
+
+/** Leaves a comparison of the report on the survey that was read; see ingle_json_solution(). */
+INGLE_API ingle_status ingle_json_comparison(ingle_json *json, const ingle_comparison *comparison);
+
 /** The verdict of the last report; INGLE_NOT_APPLICABLE after an error. */
 INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
 

@@ -8,12 +8,17 @@
 
 #include <ingle/api.h>
 #include <ingle/check.h>
+#include <ingle/compare.h>
 #include <ingle/measure.h>
 #include <ingle/memory.h>
 #include <ingle/names.h>
+#include <ingle/page.h>
+#include <ingle/range.h>
+#include <ingle/solve.h>
 #include <ingle/standards.h>
 #include <ingle/status.h>
 #include <ingle/survey.h>
+#include <ingle/sweep.h>
 #include <ingle/version.h>
 
 #endif

@@ -97,7 +97,11 @@ enum {
     /** Reading or writing failed. */
     INGLE_ERROR_IO = -31,
     /** The command line cannot be used. */
-    INGLE_ERROR_USAGE = -32
+    INGLE_ERROR_USAGE = -32,
+    /** A range of values is reversed, empty or endless; its step has to be above zero. */
+    INGLE_ERROR_RANGE = -33,
+    /** Nothing was measured of what this would be made from. */
+    INGLE_ERROR_NOTHING_MEASURED = -34
 };
 
 /**

@@ -46,6 +46,10 @@ static const struct {
     {INGLE_ERROR_LENGTH, "length", "The document is longer than any survey is."},
     {INGLE_ERROR_IO, "io", "Reading or writing failed."},
     {INGLE_ERROR_USAGE, "usage", "The command line cannot be used."},
+    {INGLE_ERROR_RANGE, "range",
+     "The range has no value in it, or too many: it has to rise, and its step be above zero."},
+    {INGLE_ERROR_NOTHING_MEASURED, "nothing-measured",
+     "Nothing was measured of what this would be made from."},
 };
 
 enum { STATUS_COUNT = sizeof statuses / sizeof statuses[0] };

@@ -14,7 +14,9 @@ from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAI
                        TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
-VERBS = ["check", "list", "schema"]
+VERBS = ["check", "solve", "sweep", "compare", "list", "schema"]
+NEEDED = {"solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
+          "list": ["units"], "schema": ["survey"]}
 CATALOGUES = ["standards", "rules", "readings", "quantities", "units", "verdicts", "statuses"]
 MEBIBYTE = 1 << 20
 
@@ -56,10 +58,16 @@ class Help(unittest.TestCase):
         self.town = file.name
 
     def test_every_option_that_help_offers_is_taken(self):
-        for verb, word in (("check", []), ("list", ["units"]), ("schema", ["survey"])):
+        for verb in VERBS:
+            word = NEEDED.get(verb, [])
             for option in options_in_help(verb):
                 argument = {"--standard": ["irc-2021"], "--unit": ["mm"], "--fail-on": ["error"],
                             "--reading": ["hearth-steps=whole-steps"],
+                            "--quantity": ["opening.height"], "--from": ["20 in"],
+                            "--to": ["24 in"], "--step": ["1 in"], "--with": ["opening.width"],
+                            "--with-from": ["30 in"], "--with-to": ["36 in"],
+                            "--with-step": ["1 in"], "--rule": ["hearth-front"],
+                            "--format": ["json"], "--width": ["60"],
                             "--amendments": [self.town]}
                 with self.subTest(verb, option=option):
                     run = Run(verb, option, *argument.get(option, []), *word,
@@ -515,7 +523,7 @@ class Completion(unittest.TestCase):
 
     def test_verbs(self):
         self.assertEqual(self.complete(""), VERBS)
-        self.assertEqual(self.complete("s"), ["schema"])
+        self.assertEqual(self.complete("s"), ["solve", "sweep", "schema"])
 
     def test_options_are_those_of_the_help(self):
         self.assertEqual(self.complete("-"), options_in_help())
@@ -534,6 +542,9 @@ class Completion(unittest.TestCase):
         self.assertEqual(self.complete("list", "--standard", "irc-2018"), ["irc-2018"])
         self.assertEqual(self.complete("check", "--unit", "m"), ["mm", "m"])
         self.assertEqual(self.complete("check", "--fail-on", ""), FailOn.LADDER + ["error"])
+        self.assertEqual(self.complete("sweep", "--format", ""), ["json", "csv"])
+        self.assertEqual(self.complete("solve", "--quantity", "opening.w"), ["opening.width"])
+        self.assertEqual(self.complete("solve", "--rule", "hearth-f"), ["hearth-front"])
 
     def test_readings(self):
         both = [f"{reading['id']}={option['id']}" for reading in Run("list", "readings").document
@@ -552,8 +563,9 @@ class Completion(unittest.TestCase):
     def test_files(self):
         self.assertEqual(self.complete("check", "--amendments", str(BINDING / "command/ingle.b")),
                          [str(BINDING / "command/ingle.bash")])
-        self.assertEqual(self.complete("check", str(BINDING / "command/ingle.b")),
-                         [str(BINDING / "command/ingle.bash")])
+        for verb in ("check", "compare"):
+            self.assertEqual(self.complete(verb, str(BINDING / "command/ingle.b")),
+                             [str(BINDING / "command/ingle.bash")])
 
 
 if __name__ == "__main__":

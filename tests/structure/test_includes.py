@@ -2,25 +2,28 @@
 # SPDX-License-Identifier: MIT
 """Holds the one direction of the rooms by reading the #include lines, and what a room may say.
 
-base <- measure <- survey <- formulas <- standards <- check <- bindings. Standards are data and have
-no arithmetic; formulas name no standard; bindings know the published API alone.
+base <- measure <- survey <- formulas <- standards <- check <- pages <- whatif <- bindings.
+Standards are data and have no arithmetic; formulas name no standard; bindings know the published
+API alone.
 """
 import re
 import unittest
 
 import source_tree
 
-ROOMS = ["base", "measure", "survey", "formulas", "standards", "check"]
+ROOMS = ["base", "measure", "survey", "formulas", "standards", "check", "pages", "whatif"]
 
 # The public header of each room. The others belong to the base.
 HEADER_ROOMS = {"measure.h": "measure", "survey.h": "survey", "standards.h": "standards",
-                "check.h": "check", "ingle.h": "check"}
+                "check.h": "check", "page.h": "pages", "range.h": "whatif", "solve.h": "whatif",
+                "sweep.h": "whatif", "compare.h": "whatif", "ingle.h": "whatif"}
 
 C_HEADERS_IN_LIB = {"stddef.h", "stdint.h", "stdbool.h", "string.h", "stdlib.h", "limits.h"}
 
 C_LIBRARY = C_HEADERS_IN_LIB | {
     "assert.h", "ctype.h", "errno.h", "inttypes.h", "locale.h", "signal.h", "stdarg.h", "stdio.h",
-    "time.h", "fcntl.h", "getopt.h", "poll.h", "sys/stat.h", "sys/types.h", "unistd.h"}
+    "time.h", "fcntl.h", "getopt.h", "poll.h", "sys/ioctl.h", "sys/stat.h", "sys/types.h",
+    "unistd.h"}
 
 PUBLICATION = re.compile(
     r"\b(?:irc|ibc|imc|ifgc|umc|upc|ubc|sbc|cabo|hud|nfpa|bia|usda|csa|ul|astm|fha|nbfu)\b"

@@ -172,6 +172,25 @@ int command_read_survey(struct command *command)
     return result;
 }
 
+int command_read_range(struct command *command, ingle_range *range)
+{
+    const struct command_options *options = &command->options;
+    const char *path = options->given[OPTION_QUANTITY];
+    if (path == NULL) {
+        return command_fail(command, INGLE_ERROR_USAGE,
+                            "The quantity is needed: --quantity PATH. See `ingle list "
+                            "quantities`.");
+    }
+    int result = command_read_survey(command);
+    if (result != DONE) {
+        return result;
+    }
+    ingle_status status =
+        ingle_json_range(command->json, path, options->given[OPTION_FROM],
+                         options->given[OPTION_TO], options->given[OPTION_STEP], range);
+    return status == INGLE_OK ? DONE : command_fail_in_file(command, status, NULL);
+}
+
 /* ---- output --------------------------------------------------------------------------------- */
 
 int32_t command_write(void *context, const char *text, size_t length)

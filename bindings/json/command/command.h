@@ -41,6 +41,12 @@ int command_each_file(struct command *command,
  */
 int command_read_survey(struct command *command);
 
+/* The same, and makes a range of --quantity, --from, --to and --step. */
+int command_read_range(struct command *command, ingle_range *range);
+
+/* What --format and --width ask of a page; false where no page is asked for, but JSON. */
+bool command_page(struct command *command, ingle_page *page);
+
 /* An ingle_write to standard output. */
 int32_t command_write(void *context, const char *text, size_t length);
 

@@ -7,9 +7,10 @@ _ingle_choices()
     printf '%s\n' "$1" | sed -n "s/^$2 \([a-z][a-z|-]*|[a-z|-]*\).*\$/\1/p" | tr '|' ' '
 }
 
-_ingle_standards()
+# What the entries of the catalogue "$2" are called, by their member "$3".
+_ingle_names()
 {
-    "$1" list standards 2>/dev/null | sed -n 's/^    "id": "\(.*\)",$/\1/p'
+    "$1" list "$2" 2>/dev/null | sed -n "s/^    \"$3\": \"\(.*\)\",\$/\1/p" | awk '!seen[$0]++'
 }
 
 # The readings with each of their options: `hearth-steps=round-up`.
@@ -43,7 +44,13 @@ _ingle()
     help=${help//$'\n             '/ } # long lines of the help go on below, indented
     case $before in
     --standard)
-        words=$(_ingle_standards "$command")
+        words=$(_ingle_names "$command" standards id)
+        ;;
+    --quantity | --with)
+        words=$(_ingle_names "$command" quantities id)
+        ;;
+    --rule)
+        words=$(_ingle_names "$command" rules rule)
         ;;
     --reading)
         words=$(_ingle_readings "$command")
@@ -65,7 +72,7 @@ _ingle()
     fi
     if [[ -n $words ]]; then
         mapfile -t COMPREPLY < <(compgen -W "$words" -- "$word")
-    elif [[ $verb == check ]]; then
+    elif [[ $help == Usage:*FILE* ]]; then
         mapfile -t COMPREPLY < <(compgen -f -- "$word")
     fi
 }

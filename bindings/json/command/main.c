@@ -11,6 +11,9 @@ enum { OUTPUT_ROOM = 1 << 18 };
 
 static int (*const verbs[VERB_NONE])(struct command *command) = {
     [VERB_CHECK] = verb_check,
+    [VERB_SOLVE] = verb_solve,
+    [VERB_SWEEP] = verb_sweep,
+    [VERB_COMPARE] = verb_compare,
     [VERB_LIST] = verb_list,
     [VERB_SCHEMA] = verb_schema,
 };

@@ -5,17 +5,51 @@
 #include <ingle/measure.h>
 
 #define CHECK (1u << VERB_CHECK)
+#define SOLVE (1u << VERB_SOLVE)
+#define SWEEP (1u << VERB_SWEEP)
+#define COMPARE (1u << VERB_COMPARE)
 #define LIST (1u << VERB_LIST)
 /* The verbs that judge surveys. */
-#define JUDGING CHECK
+#define JUDGING (CHECK | SOLVE | SWEEP | COMPARE)
+/* Those that lead a quantity through its values. */
+#define STEPPING (SOLVE | SWEEP)
+/* Those that write pages of text, too. */
+#define PAGES (SOLVE | COMPARE)
 #define EVERY ((1u << VERB_COUNT) - 1)
 #define NONE (1u << VERB_NONE)
 
 static const struct option_entry options[] = {
     {OPTION_LINES, "lines", CHECK, ARGUMENT_NONE,
      "read JSON Lines: every line in gives one line out, in the same order", NULL},
-    {OPTION_STANDARD, "standard", CHECK, ARGUMENT_STANDARD,
+    {OPTION_STANDARD, "standard", JUDGING, ARGUMENT_STANDARD,
      "judge by this standard, whatever the documents say; may be repeated", NULL},
+    {OPTION_QUANTITY, "quantity", STEPPING, ARGUMENT_TEXT,
+     "the quantity whose values are asked for, as opening.height or trim[0].distance", "PATH"},
+    {OPTION_FROM, "from", STEPPING, ARGUMENT_TEXT,
+     "its least value; without it, the least that is plausible", "AMOUNT"},
+    {OPTION_TO, "to", STEPPING, ARGUMENT_TEXT,
+     "its greatest value; without it, the greatest that is plausible", "AMOUNT"},
+    {OPTION_STEP, "step", STEPPING, ARGUMENT_TEXT,
+     "from one value to the next; without it, 1/16 in or 1 mm, and what is usual for others",
+     "AMOUNT"},
+    {OPTION_WITH, "with", SOLVE, ARGUMENT_TEXT,
+     "another quantity: solve at each of its values", "PATH"},
+    {OPTION_WITH_FROM, "with-from", SOLVE, ARGUMENT_TEXT, "the least value of the other",
+     "AMOUNT"},
+    {OPTION_WITH_TO, "with-to", SOLVE, ARGUMENT_TEXT, "the greatest value of the other",
+     "AMOUNT"},
+    {OPTION_WITH_STEP, "with-step", SOLVE, ARGUMENT_TEXT,
+     "from one value of the other to the next; without it, some forty values", "AMOUNT"},
+    {OPTION_RULE, "rule", STEPPING, ARGUMENT_TEXT, "only this rule, such as hearth-front", "RULE"},
+    {OPTION_STRICT, "strict", SOLVE, ARGUMENT_NONE,
+     "take what is too close to call for a failure", NULL},
+    {OPTION_FORMAT, "format", SWEEP, ARGUMENT_WORD,
+     "what is written; without it, json", "json|csv"},
+    {OPTION_FORMAT, "format", PAGES, ARGUMENT_WORD,
+     "what is written; without it, json", "json|text|markdown|html"},
+    {OPTION_WIDTH, "width", PAGES, ARGUMENT_TEXT,
+     "with --format text: the columns of a line; without it, those of the terminal or 79",
+     "COLUMNS"},
     {OPTION_STANDARD, "standard", LIST, ARGUMENT_STANDARD,
      "only what belongs to this standard; units, verdicts and statuses belong to none", NULL},
     {OPTION_AMENDMENTS, "amendments", JUDGING, ARGUMENT_FILE,
@@ -25,6 +59,8 @@ static const struct option_entry options[] = {
      "where a publication can be read in more than one way, read it like this, whatever the "
      "documents say: see `ingle list readings`; may be repeated", NULL},
     {OPTION_ALL, "all", CHECK, ARGUMENT_NONE, "report the rules that do not apply, too", NULL},
+    {OPTION_ALL, "all", SWEEP, ARGUMENT_NONE,
+     "keep the rules that say the same at every value, too", NULL},
     {OPTION_NO_WORKING, "no-working", CHECK, ARGUMENT_NONE,
      "leave out the steps of the calculations", NULL},
     {OPTION_UNIT, "unit", JUDGING, ARGUMENT_UNIT,
@@ -119,6 +155,19 @@ static const struct verb_entry verbs[VERB_COUNT] = {
                     "Judges survey documents by the standards they name, and writes a report for "
                     "each. - or no FILE is standard input.",
                     NULL, NULL},
+    [VERB_SOLVE] = {"solve", "[FILE]", NULL, 0,
+                    "Finds the values of a quantity at which no rule fails that depends on it, all "
+                    "else as surveyed, at every graduation of the tape; and how far they are from "
+                    "what was surveyed.",
+                    NULL, NULL},
+    [VERB_SWEEP] = {"sweep", "[FILE]", NULL, 0,
+                    "Leads a quantity through its values, and writes what each rule requires and "
+                    "comes to at each of them.",
+                    NULL, NULL},
+    [VERB_COMPARE] = {"compare", "[FILE]", NULL, 0,
+                      "Judges one survey by many standards, and sets rule beside rule: what each "
+                      "requires, what changes from one to the next, and which are met as a whole.",
+                      NULL, NULL},
     [VERB_LIST] = {"list", NULL, WORDS(catalogues), "Writes one of the catalogues as JSON.",
                    "The name of a catalogue is needed.", "No catalogue is called"},
     [VERB_SCHEMA] = {"schema", NULL, WORDS(documents),

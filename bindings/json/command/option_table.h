@@ -10,6 +10,9 @@
 
 enum command_verb {
     VERB_CHECK,
+    VERB_SOLVE,
+    VERB_SWEEP,
+    VERB_COMPARE,
     VERB_LIST,
     VERB_SCHEMA,
     VERB_NONE, /* the command without a verb */
@@ -27,6 +30,18 @@ enum option_id {
     OPTION_UNIT,
     OPTION_FAIL_ON,
     OPTION_UNBUFFERED,
+    OPTION_QUANTITY,
+    OPTION_FROM,
+    OPTION_TO,
+    OPTION_STEP,
+    OPTION_WITH,
+    OPTION_WITH_FROM,
+    OPTION_WITH_TO,
+    OPTION_WITH_STEP,
+    OPTION_RULE,
+    OPTION_STRICT,
+    OPTION_FORMAT,
+    OPTION_WIDTH,
     OPTION_HELP,
     OPTION_VERSION,
     OPTION_COUNT

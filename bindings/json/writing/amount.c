@@ -19,3 +19,38 @@ void json_amount(struct json_writer *writer, const char *name, const ingle_amoun
     json_text(writer, "text", room);
     json_close_object(writer);
 }
+
+void json_amount_of(struct json_writer *writer, const char *name, const ingle_quantity *quantity,
+                    const ingle_amount *amount, const ingle_format *format)
+{
+    if (amount->dimension != INGLE_CHOICE && amount->dimension != INGLE_FLAG) {
+        json_amount(writer, name, amount, format);
+        return;
+    }
+    json_open_object(writer, name);
+    if (amount->dimension == INGLE_FLAG) {
+        json_text(writer, "text", amount->value != 0 ? "yes" : "no");
+    } else {
+        json_text(writer, "text", ingle_quantity_choice_at(quantity, (size_t)amount->value));
+    }
+    json_close_object(writer);
+}
+
+size_t json_text_from(struct json_writer *writer, const char *name, json_source source,
+                      const void *object, int32_t part, const ingle_format *format)
+{
+    size_t capacity, length;
+    json_begin_text(writer, name);
+    do {
+        char *room = json_room(writer, &capacity);
+        length = 0;
+        source(object, part, format, room, capacity, &length);
+    } while (!json_end_text(writer, length));
+    return length;
+}
+
+ingle_status json_finding_text(const void *finding, int32_t part, const ingle_format *format,
+                               char *buffer, size_t capacity, size_t *length)
+{
+    return ingle_finding_text(finding, part, format, buffer, capacity, length);
+}

@@ -1,16 +1,35 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * An amount as `{"value": 19.9375, "unit": "in", "text": "19 15/16 in"}`.
+ * An amount as `{"value": 19.9375, "unit": "in", "text": "19 15/16 in"}`, and texts that the
+ * library writes in place.
  */
 #ifndef INGLE_JSON_AMOUNT_H
 #define INGLE_JSON_AMOUNT_H
 
 #include "writing/write.h"
 
+#include <ingle/check.h>
 #include <ingle/measure.h>
+#include <ingle/survey.h>
 
 /* An amount of dimension INGLE_LENGTH to INGLE_COUNT; counts and ratios have no unit. */
 void json_amount(struct json_writer *writer, const char *name, const ingle_amount *amount,
                  const ingle_format *format);
+
+/* An amount of a quantity: a choice or a flag is `{"text": "gas"}`. */
+void json_amount_of(struct json_writer *writer, const char *name, const ingle_quantity *quantity,
+                    const ingle_amount *amount, const ingle_format *format);
+
+/* Whatever writes text in the manner of ingle_finding_text(). */
+typedef ingle_status (*json_source)(const void *object, int32_t part, const ingle_format *format,
+                                    char *buffer, size_t capacity, size_t *length);
+
+/* A text that its source writes in place; returns its length. */
+size_t json_text_from(struct json_writer *writer, const char *name, json_source source,
+                      const void *object, int32_t part, const ingle_format *format);
+
+/* ingle_finding_text() as a source. */
+ingle_status json_finding_text(const void *finding, int32_t part, const ingle_format *format,
+                               char *buffer, size_t capacity, size_t *length);
 
 #endif

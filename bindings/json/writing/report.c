@@ -8,15 +8,6 @@
 
 /* ---- texts that the library writes ----------------------------------------------------------- */
 
-typedef ingle_status (*text_source)(const void *object, int32_t part, const ingle_format *format,
-                                    char *buffer, size_t capacity, size_t *length);
-
-static ingle_status finding_text(const void *finding, int32_t part, const ingle_format *format,
-                                 char *buffer, size_t capacity, size_t *length)
-{
-    return ingle_finding_text(finding, part, format, buffer, capacity, length);
-}
-
 static ingle_status step_text(const void *step, int32_t part, const ingle_format *format,
                               char *buffer, size_t capacity, size_t *length)
 {
@@ -37,52 +28,19 @@ static ingle_status missing_text(const void *missing, int32_t part, const ingle_
     return ingle_missing_subject_text(missing, buffer, capacity, length);
 }
 
-/* Returns the length of the text. */
-static size_t write_text(struct json_writer *writer, const char *name, text_source source,
-                         const void *object, int32_t part, const ingle_format *format)
-{
-    size_t capacity, length;
-    json_begin_text(writer, name);
-    do {
-        char *room = json_room(writer, &capacity);
-        length = 0;
-        source(object, part, format, room, capacity, &length);
-    } while (!json_end_text(writer, length));
-    return length;
-}
-
-/* ---- amounts --------------------------------------------------------------------------------- */
-
-/* An amount; a choice or a flag is the quantity's and shows as its name alone. */
-static void write_amount(struct json_writer *writer, const char *name, const ingle_amount *amount,
-                         const ingle_quantity *quantity, const ingle_format *format)
-{
-    if (amount->dimension != INGLE_CHOICE && amount->dimension != INGLE_FLAG) {
-        json_amount(writer, name, amount, format);
-        return;
-    }
-    json_open_object(writer, name);
-    if (amount->dimension == INGLE_FLAG) {
-        json_text(writer, "text", amount->value != 0 ? "yes" : "no");
-    } else {
-        json_text(writer, "text", ingle_quantity_choice_at(quantity, (size_t)amount->value));
-    }
-    json_close_object(writer);
-}
-
 static void write_amounts(struct json_writer *writer, const ingle_finding *finding,
                           const ingle_format *format)
 {
     const ingle_quantity *quantity = ingle_finding_quantity(finding);
     ingle_amount amount;
     if (ingle_finding_measured(finding, &amount)) {
-        write_amount(writer, "measured", &amount, quantity, format);
+        json_amount_of(writer, "measured", quantity, &amount, format);
     }
     if (ingle_finding_required(finding, &amount)) {
-        write_amount(writer, "required", &amount, quantity, format);
+        json_amount_of(writer, "required", quantity, &amount, format);
     }
     if (ingle_finding_margin(finding, &amount)) {
-        write_amount(writer, "margin", &amount, quantity, format);
+        json_amount_of(writer, "margin", quantity, &amount, format);
     }
 }
 
@@ -122,7 +80,7 @@ static void write_missing(struct json_writer *writer, const ingle_finding *findi
     }
     json_open_array(writer, "missing");
     for (size_t i = 0; i < count; i++) {
-        write_text(writer, NULL, lacking_text, finding, (int32_t)i, NULL);
+        json_text_from(writer, NULL, lacking_text, finding, (int32_t)i, NULL);
     }
     json_close_array(writer);
 }
@@ -134,13 +92,13 @@ static void write_step(struct json_writer *writer, const ingle_step *step,
     size_t length;
     json_open_object(writer, NULL);
     json_text(writer, "step", ingle_step_label(step));
-    write_text(writer, "expression", step_text, step, INGLE_STEP_EXPRESSION, format);
-    write_text(writer, "substituted", step_text, step, INGLE_STEP_SUBSTITUTED, format);
+    json_text_from(writer, "expression", step_text, step, INGLE_STEP_EXPRESSION, format);
+    json_text_from(writer, "substituted", step_text, step, INGLE_STEP_SUBSTITUTED, format);
     if (ingle_step_result(step, &amount) && amount.dimension <= INGLE_COUNT) {
         json_amount(writer, "result", &amount, format);
     }
     if (ingle_step_text(step, INGLE_STEP_REMARK, NULL, NULL, 0, &length) >= 0 && length > 0) {
-        write_text(writer, "remark", step_text, step, INGLE_STEP_REMARK, format);
+        json_text_from(writer, "remark", step_text, step, INGLE_STEP_REMARK, format);
     }
     json_close_object(writer);
 }
@@ -172,12 +130,19 @@ static void write_remedies(struct json_writer *writer, const ingle_finding *find
         ingle_amount amount;
         ingle_remedy_amount(remedy, &amount);
         json_open_object(writer, NULL);
-        write_text(writer, "change", remedy_text, remedy, INGLE_REMEDY_SUBJECT, format);
-        write_amount(writer, "to", &amount, ingle_remedy_quantity(remedy), format);
-        write_text(writer, "text", remedy_text, remedy, INGLE_REMEDY_SENTENCE, format);
+        json_text_from(writer, "change", remedy_text, remedy, INGLE_REMEDY_SUBJECT, format);
+        json_amount_of(writer, "to", ingle_remedy_quantity(remedy), &amount, format);
+        json_text_from(writer, "text", remedy_text, remedy, INGLE_REMEDY_SENTENCE, format);
         json_close_object(writer);
     }
     json_close_array(writer);
+}
+
+static size_t write_part(struct json_writer *writer, const char *name,
+                         const ingle_finding *finding, ingle_finding_part part,
+                         const ingle_format *format)
+{
+    return json_text_from(writer, name, json_finding_text, finding, part, format);
 }
 
 /* An empty caution is taken back: asking first whether there is one would write it twice. */
@@ -185,7 +150,7 @@ static void write_caution(struct json_writer *writer, const ingle_finding *findi
                           const ingle_format *format)
 {
     struct json_mark before = json_mark(writer);
-    if (write_text(writer, "caution", finding_text, finding, INGLE_FINDING_CAUTION, format) == 0) {
+    if (write_part(writer, "caution", finding, INGLE_FINDING_CAUTION, format) == 0) {
         json_return(writer, before);
     }
 }
@@ -200,15 +165,15 @@ static void write_finding(struct json_writer *writer, const struct json_report *
     ingle_relation relation = ingle_finding_relation(finding);
     json_open_object(writer, NULL);
     write_rule(writer, finding);
-    write_text(writer, "subject", finding_text, finding, INGLE_FINDING_SUBJECT, &format);
-    write_text(writer, "label", finding_text, finding, INGLE_FINDING_LABEL, &format);
+    write_part(writer, "subject", finding, INGLE_FINDING_SUBJECT, &format);
+    write_part(writer, "label", finding, INGLE_FINDING_LABEL, &format);
     json_text(writer, "verdict", ingle_verdict_name(ingle_finding_verdict(finding)));
     json_text(writer, "relation", ingle_relation_name(relation));
     write_amounts(writer, finding, &format);
     write_if_any(writer, "reading", ingle_finding_reading(finding));
     write_if_any(writer, "amendment", ingle_finding_amendment(finding));
-    write_text(writer, "citation", finding_text, finding, INGLE_FINDING_CITATION, &format);
-    write_text(writer, "sentence", finding_text, finding, INGLE_FINDING_SENTENCE, &format);
+    write_part(writer, "citation", finding, INGLE_FINDING_CITATION, &format);
+    write_part(writer, "sentence", finding, INGLE_FINDING_SENTENCE, &format);
     write_missing(writer, finding);
     write_working(writer, finding, &format);
     write_remedies(writer, finding, &format);
@@ -240,7 +205,7 @@ static void write_unmeasured(struct json_writer *writer, const ingle_report *rep
         const ingle_missing *missing = ingle_report_missing_at(report, i);
         size_t rules = ingle_missing_rule_count(missing);
         json_open_object(writer, NULL);
-        write_text(writer, "quantity", missing_text, missing, 0, NULL);
+        json_text_from(writer, "quantity", missing_text, missing, 0, NULL);
         json_open_array(writer, "for");
         for (size_t j = 0; j < rules; j++) {
             json_text(writer, NULL, ingle_missing_rule_at(missing, j));

@@ -1,0 +1,266 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * Pages as plain text: words in lines of the page's width.
+ */
+#include "pages/page.h"
+
+#include <string.h>
+
+enum { ITEM_INDENT = 2, WORKING_INDENT = 4 };
+
+/* Letters, not bytes: what continues a letter in UTF-8 takes no column. */
+static size_t width_of(const char *text, size_t length)
+{
+    size_t width = 0;
+    for (size_t i = 0; i < length; i++) {
+        width += ((unsigned char)text[i] & 0xC0) != 0x80;
+    }
+    return width;
+}
+
+static void end_line(struct page *page)
+{
+    output_add(&page->output, "\n");
+    page->column = 0;
+    page->spaced = false;
+}
+
+static void leave_line(struct page *page)
+{
+    if (page->begun) {
+        end_line(page);
+    }
+}
+
+/* Brings the line to where its words begin. */
+static void indent_line(struct page *page)
+{
+    output_add_repeated(&page->output, " ", page->indent - page->column);
+    page->column = page->indent;
+}
+
+static void put_word(struct page *page, const char *word, size_t length)
+{
+    size_t width = width_of(word, length);
+    bool first = page->column <= page->indent;
+    size_t space = page->spaced && !first;
+    if (space && page->column + 1 + width > (size_t)page->how.width) {
+        end_line(page);
+    } else if (space) {
+        output_add(&page->output, " ");
+        page->column++;
+    }
+    if (page->column < page->indent) {
+        indent_line(page);
+    }
+    output_add_bytes(&page->output, word, length);
+    page->column += width;
+    page->spaced = false;
+}
+
+/* Words that touch the run before them stay beside it, even past the width. */
+static void put_words(struct page *page, const char *text)
+{
+    while (*text != '\0') {
+        size_t spaces = strspn(text, " \n\t");
+        page->spaced = page->spaced || spaces > 0;
+        text += spaces;
+        size_t length = strcspn(text, " \n\t");
+        if (length > 0) {
+            put_word(page, text, length);
+        }
+        text += length;
+    }
+}
+
+/* ---- the manner ----------------------------------------------------------------------------- */
+
+static void heading(struct page *page, int level, const char *text)
+{
+    static const char *const under[] = {"", "=", "-", "", ""};
+    leave_line(page);
+    page->indent = 0;
+    put_words(page, text);
+    size_t width = page->column;
+    end_line(page);
+    if (under[level][0] != '\0') {
+        output_add_repeated(&page->output, under[level],
+                            width < (size_t)page->how.width ? width : (size_t)page->how.width);
+        end_line(page);
+    }
+    page->begun = true;
+}
+
+static void start(struct page *page, const char *title)
+{
+    heading(page, 1, title);
+}
+
+static void open(struct page *page, enum page_part part)
+{
+    static const size_t indents[PAGE_PART_COUNT] = {
+        [PAGE_PARAGRAPH] = 0, [PAGE_ITEM] = ITEM_INDENT, [PAGE_WORKING] = WORKING_INDENT};
+    if (!page->listing || part == PAGE_PARAGRAPH) {
+        leave_line(page);
+    }
+    page->begun = true;
+    page->indent = 0;
+    if (part == PAGE_ITEM) {
+        put_word(page, "-", 1);
+        page->spaced = true;
+    }
+    page->indent = indents[part];
+    if (part == PAGE_ITEM) {
+        output_add(&page->output, " ");
+        page->column = page->indent;
+        page->spaced = false;
+    }
+}
+
+static void put_blank(struct page *page, const char *text)
+{
+    static const char line[] = "________________________________________";
+    size_t width = width_of(text, strlen(text));
+    put_word(page, line, width < sizeof line - 1 ? width : sizeof line - 1);
+}
+
+static void run(struct page *page, enum page_style style, const char *text)
+{
+    static const char *const colours[PAGE_STYLE_COUNT] = {
+        [PAGE_MEETS] = "\x1b[32m", [PAGE_FAILS] = "\x1b[1;31m", [PAGE_OPEN] = "\x1b[33m"};
+    bool coloured = page->how.colour == 1 && colours[style] != NULL;
+    if (style == PAGE_BLANK) {
+        put_blank(page, text);
+        return;
+    }
+    if (coloured) {
+        output_add(&page->output, colours[style]);
+    }
+    put_words(page, text);
+    if (coloured) {
+        output_add(&page->output, "\x1b[0m");
+    }
+}
+
+static void close(struct page *page, enum page_part part)
+{
+    (void)part;
+    end_line(page);
+}
+
+static void finish(struct page *page, enum page_part part)
+{
+    (void)page;
+    (void)part;
+}
+
+static void turn(struct page *page)
+{
+    leave_line(page);
+    output_add_repeated(&page->output, "*", 3);
+    end_line(page);
+}
+
+static void end(struct page *page)
+{
+    (void)page;
+}
+
+/* ---- tables --------------------------------------------------------------------------------- */
+
+enum { COLUMNS_MOST = 32, COLUMN_GAP = 2 };
+
+static const char *cell_of(const struct page_table *table, size_t row, size_t column,
+                           enum page_style *style)
+{
+    *style = PAGE_PLAIN;
+    return table->cell(table->context, row, column, style);
+}
+
+/* The width of the table; the widths of its columns but the last, which is never filled up. */
+static size_t measure(const struct page_table *table, size_t widths[COLUMNS_MOST])
+{
+    size_t total = 0;
+    enum page_style style;
+    for (size_t column = 0; column < table->columns; column++) {
+        const char *head = table->heads[column];
+        widths[column] = width_of(head, strlen(head));
+        for (size_t row = 0; row < table->rows; row++) {
+            const char *text = cell_of(table, row, column, &style);
+            size_t width = width_of(text, strlen(text));
+            widths[column] = width > widths[column] ? width : widths[column];
+        }
+        total += widths[column] + (column > 0 ? COLUMN_GAP : 0);
+    }
+    return total;
+}
+
+static void put_cell(struct page *page, const char *text, enum page_style style, size_t width,
+                     bool last)
+{
+    size_t taken = width_of(text, strlen(text));
+    page->column = page->indent = 0;
+    run(page, style, text);
+    if (!last) {
+        output_add_repeated(&page->output, " ", width - taken + COLUMN_GAP);
+    }
+}
+
+static void put_rows(struct page *page, const struct page_table *table, const size_t *widths)
+{
+    size_t last = table->columns - 1;
+    for (size_t column = 0; column <= last; column++) {
+        put_cell(page, table->heads[column], PAGE_PLAIN, widths[column], column == last);
+    }
+    end_line(page);
+    for (size_t column = 0; column <= last; column++) {
+        output_add_repeated(&page->output, "-", widths[column]);
+        output_add_repeated(&page->output, " ", column < last ? COLUMN_GAP : 0);
+    }
+    end_line(page);
+    for (size_t row = 0; row < table->rows; row++) {
+        for (size_t column = 0; column <= last; column++) {
+            enum page_style style;
+            const char *text = cell_of(table, row, column, &style);
+            put_cell(page, text, style, widths[column], column == last);
+        }
+        end_line(page);
+    }
+}
+
+/* A table wider than the page: each row by itself, its cells below each other after their heads. */
+static void put_records(struct page *page, const struct page_table *table)
+{
+    for (size_t row = 0; row < table->rows; row++) {
+        for (size_t column = 0; column < table->columns; column++) {
+            enum page_style style;
+            const char *text = cell_of(table, row, column, &style);
+            if (text[0] == '\0') {
+                continue;
+            }
+            page->indent = column == 0 ? 0 : ITEM_INDENT;
+            put_words(page, table->heads[column]);
+            put_word(page, ":", 1);
+            page->spaced = true;
+            page->indent = 2 * ITEM_INDENT;
+            run(page, style, text);
+            end_line(page);
+        }
+    }
+}
+
+static void put_table(struct page *page, const struct page_table *table)
+{
+    size_t widths[COLUMNS_MOST];
+    leave_line(page);
+    page->begun = true;
+    if (table->columns <= COLUMNS_MOST && measure(table, widths) <= (size_t)page->how.width) {
+        put_rows(page, table, widths);
+    } else {
+        put_records(page, table);
+    }
+}
+
+const struct page_manner text_manner = {.start = start, .heading = heading, .open = open,
+                                        .run = run, .close = close, .finish = finish,
+                                        .table = put_table, .turn = turn, .end = end};
