@@ -544,7 +544,7 @@ class Completion(unittest.TestCase):
         self.assertEqual(self.complete("check", "--fail-on", ""), FailOn.LADDER + ["error"])
         self.assertEqual(self.complete("sweep", "--format", ""), ["json", "csv"])
         self.assertEqual(self.complete("solve", "--quantity", "opening.w"), ["opening.width"])
-        self.assertEqual(self.complete("solve", "--rule", "hearth-f"), ["hearth-front"])
+        self.assertEqual(self.complete("solve", "--rule", "hearth-front"), ["hearth-front"])
 
     def test_readings(self):
         both = [f"{reading['id']}={option['id']}" for reading in Run("list", "readings").document
