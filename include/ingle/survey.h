@@ -86,6 +86,20 @@ INGLE_API const char *ingle_quantity_choice_label(const ingle_quantity *quantity
  */
 INGLE_API int ingle_quantity_assumed(const ingle_quantity *quantity, ingle_amount *assumed);
 
+/* ---- the visit ------------------------------------------------------------------------------ */
+
+/** How many stops a visit has, in their order: from the room to the roof. */
+INGLE_API size_t ingle_stop_count(void);
+
+/** The id of a stop, from 0: `firebox`; NULL past the end. */
+INGLE_API const char *ingle_stop_id(size_t stop);
+
+/** A stop in words, from 0; NULL past the end. */
+INGLE_API const char *ingle_stop_label(size_t stop);
+
+/** The stop at which a quantity is measured or observed. */
+INGLE_API size_t ingle_quantity_stop(const ingle_quantity *quantity);
+
 /* ---- the survey ----------------------------------------------------------------------------- */
 
 /** The quantities recorded at one fireplace or stove. One thread at a time may use it. */

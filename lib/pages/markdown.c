@@ -62,7 +62,10 @@ static void open(struct page *page, enum page_part part)
     if (!page->listing || part == PAGE_PARAGRAPH) {
         leave_line(page);
     }
-    output_add(&page->output, part == PAGE_ITEM ? "- " : part == PAGE_WORKING ? "    " : "");
+    if (part == PAGE_WORKING && !page->listing) {
+        output_add(&page->output, "```text\n");
+    }
+    output_add(&page->output, part == PAGE_ITEM ? "- " : "");
     page->column = 0;
 }
 
@@ -114,8 +117,9 @@ static void close(struct page *page, enum page_part part)
 
 static void finish(struct page *page, enum page_part part)
 {
-    (void)page;
-    (void)part;
+    if (part == PAGE_WORKING) {
+        output_add(&page->output, "```\n");
+    }
 }
 
 static void put_row(struct page *page, const struct page_table *table, size_t row)

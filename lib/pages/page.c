@@ -131,6 +131,42 @@ void page_close(struct page *page)
     page->opened = false;
 }
 
+/* Runs of at most so many bytes: a longer one is parted, which no format shows. */
+enum { RUN_SIZE = 256 };
+
+/* Where a run of at most so many bytes may end: never within a letter. */
+static size_t run_length(const char *text)
+{
+    size_t length = strcspn(text, "`");
+    if (length < RUN_SIZE) {
+        return length;
+    }
+    length = RUN_SIZE - 1;
+    while (length > 0 && ((unsigned char)text[length] & 0xC0) == 0x80) {
+        length--;
+    }
+    return length;
+}
+
+void page_prose(struct page *page, const char *text)
+{
+    char run[RUN_SIZE];
+    enum page_style style = PAGE_PLAIN;
+    while (*text != '\0') {
+        size_t length = run_length(text);
+        memcpy(run, text, length);
+        run[length] = '\0';
+        if (length > 0) {
+            page_run(page, style, run);
+        }
+        text += length;
+        if (*text == '`') {
+            style = style == PAGE_PLAIN ? PAGE_CODE : PAGE_PLAIN;
+            text++;
+        }
+    }
+}
+
 void page_line(struct page *page, enum page_part part, const char *text)
 {
     page_open(page, part);

@@ -110,6 +110,9 @@ void page_open(struct page *page, enum page_part part);
 void page_run(struct page *page, enum page_style style, const char *text);
 void page_close(struct page *page);
 
+/* Runs of a text of the catalogues, in which names stand between backticks. */
+void page_prose(struct page *page, const char *text);
+
 /* A part with one plain run. */
 void page_line(struct page *page, enum page_part part, const char *text);
 

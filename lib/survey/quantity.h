@@ -56,6 +56,13 @@ enum quantity_id {
 #undef CHOICE
 #undef CHOICES_END
 
+enum stop_id {
+#define STOP(name, id, label) STOP_##name,
+#include "survey/visit.def"
+#undef STOP
+    STOP_COUNT
+};
+
 struct choice {
     const char *id;
     const char *label;
@@ -65,6 +72,7 @@ struct group {
     const char *id;
     const char *how; /* how one that repeats is recorded as a whole */
     uint16_t first;  /* of its quantities in the catalogue */
+    uint8_t stop;    /* enum stop_id: where on a visit it is measured */
     bool repeats;
 };
 

@@ -2,21 +2,22 @@
 # SPDX-License-Identifier: MIT
 """Holds the one direction of the rooms by reading the #include lines, and what a room may say.
 
-base <- measure <- survey <- formulas <- standards <- check <- pages <- whatif <- bindings.
-Standards are data and have no arithmetic; formulas name no standard; bindings know the published
-API alone.
+A room rests on those before it in ROOMS, and the bindings on the published API alone. Standards
+are data and have no arithmetic; formulas name no standard.
 """
 import re
 import unittest
 
 import source_tree
 
-ROOMS = ["base", "measure", "survey", "formulas", "standards", "check", "pages", "whatif"]
+ROOMS = ["base", "measure", "survey", "formulas", "standards", "check", "pages", "whatif",
+         "teaching"]
 
 # The public header of each room. The others belong to the base.
 HEADER_ROOMS = {"measure.h": "measure", "survey.h": "survey", "standards.h": "standards",
                 "check.h": "check", "page.h": "pages", "range.h": "whatif", "solve.h": "whatif",
-                "sweep.h": "whatif", "compare.h": "whatif", "ingle.h": "whatif"}
+                "sweep.h": "whatif", "compare.h": "whatif", "explain.h": "teaching",
+                "ingle.h": ROOMS[-1]}
 
 C_HEADERS_IN_LIB = {"stddef.h", "stdint.h", "stdbool.h", "string.h", "stdlib.h", "limits.h"}
 

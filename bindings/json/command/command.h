@@ -44,7 +44,7 @@ int command_read_survey(struct command *command);
 /* The same, and makes a range of --quantity, --from, --to and --step. */
 int command_read_range(struct command *command, ingle_range *range);
 
-/* What --format and --width ask of a page; false where no page is asked for, but JSON. */
+/* What --format and --width ask of a page, text without it; false if --format asks for none. */
 bool command_page(struct command *command, ingle_page *page);
 
 /* An ingle_write to standard output. */

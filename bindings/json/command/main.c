@@ -11,6 +11,7 @@ enum { OUTPUT_ROOM = 1 << 18 };
 
 static int (*const verbs[VERB_NONE])(struct command *command) = {
     [VERB_CHECK] = verb_check,
+    [VERB_EXPLAIN] = verb_explain,
     [VERB_SOLVE] = verb_solve,
     [VERB_SWEEP] = verb_sweep,
     [VERB_COMPARE] = verb_compare,

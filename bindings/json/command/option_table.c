@@ -5,12 +5,13 @@
 #include <ingle/measure.h>
 
 #define CHECK (1u << VERB_CHECK)
+#define EXPLAIN (1u << VERB_EXPLAIN)
 #define SOLVE (1u << VERB_SOLVE)
 #define SWEEP (1u << VERB_SWEEP)
 #define COMPARE (1u << VERB_COMPARE)
 #define LIST (1u << VERB_LIST)
 /* The verbs that judge surveys. */
-#define JUDGING (CHECK | SOLVE | SWEEP | COMPARE)
+#define JUDGING (CHECK | EXPLAIN | SOLVE | SWEEP | COMPARE)
 /* Those that lead a quantity through its values. */
 #define STEPPING (SOLVE | SWEEP)
 /* Those that write pages of text, too. */
@@ -40,14 +41,21 @@ static const struct option_entry options[] = {
      "AMOUNT"},
     {OPTION_WITH_STEP, "with-step", SOLVE, ARGUMENT_TEXT,
      "from one value of the other to the next; without it, some forty values", "AMOUNT"},
-    {OPTION_RULE, "rule", STEPPING, ARGUMENT_TEXT, "only this rule, such as hearth-front", "RULE"},
+    {OPTION_RULE, "rule", STEPPING | EXPLAIN, ARGUMENT_TEXT,
+     "only this rule, such as hearth-front", "RULE"},
     {OPTION_STRICT, "strict", SOLVE, ARGUMENT_NONE,
      "take what is too close to call for a failure", NULL},
+    {OPTION_BRIEF, "brief", EXPLAIN, ARGUMENT_NONE, "a line for each finding", NULL},
+    {OPTION_LEAST, "least", EXPLAIN, ARGUMENT_WORD,
+     "leave out the findings with a milder verdict",
+     "meets|unmeasured|by-listing|too-close|fails"},
+    {OPTION_FORMAT, "format", EXPLAIN, ARGUMENT_WORD,
+     "what is written; without it, text", "text|markdown|html"},
     {OPTION_FORMAT, "format", SWEEP, ARGUMENT_WORD,
      "what is written; without it, json", "json|csv"},
     {OPTION_FORMAT, "format", PAGES, ARGUMENT_WORD,
      "what is written; without it, json", "json|text|markdown|html"},
-    {OPTION_WIDTH, "width", PAGES, ARGUMENT_TEXT,
+    {OPTION_WIDTH, "width", PAGES | EXPLAIN, ARGUMENT_TEXT,
      "with --format text: the columns of a line; without it, those of the terminal or 79",
      "COLUMNS"},
     {OPTION_STANDARD, "standard", LIST, ARGUMENT_STANDARD,
@@ -155,6 +163,11 @@ static const struct verb_entry verbs[VERB_COUNT] = {
                     "Judges survey documents by the standards they name, and writes a report for "
                     "each. - or no FILE is standard input.",
                     NULL, NULL},
+    [VERB_EXPLAIN] = {"explain", "[FILE]", NULL, 0,
+                      "Writes the report on a survey as a worked solution, in the order of the "
+                      "visit: what was measured, the rule and its source, the calculation, the "
+                      "verdict, what would put it right, and what is dangerous meanwhile.",
+                      NULL, NULL},
     [VERB_SOLVE] = {"solve", "[FILE]", NULL, 0,
                     "Finds the values of a quantity at which no rule fails that depends on it, all "
                     "else as surveyed, at every graduation of the tape; and how far they are from "

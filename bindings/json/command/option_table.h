@@ -10,6 +10,7 @@
 
 enum command_verb {
     VERB_CHECK,
+    VERB_EXPLAIN,
     VERB_SOLVE,
     VERB_SWEEP,
     VERB_COMPARE,
@@ -40,6 +41,8 @@ enum option_id {
     OPTION_WITH_STEP,
     OPTION_RULE,
     OPTION_STRICT,
+    OPTION_BRIEF,
+    OPTION_LEAST,
     OPTION_FORMAT,
     OPTION_WIDTH,
     OPTION_HELP,

@@ -41,12 +41,10 @@ bool command_page(struct command *command, ingle_page *page)
     const struct command_options *options = &command->options;
     const char *word = options->given[OPTION_FORMAT];
     ingle_page_format format = ingle_page_format_find(word);
-    if (format < 0) {
-        return false;
-    }
-    *page = (ingle_page){.size = sizeof *page, .format = format};
+    bool is_page = format >= 0;
+    *page = (ingle_page){.size = sizeof *page, .format = is_page ? format : INGLE_PAGE_TEXT};
     page->width = width_of(options);
     page->colour = may_colour();
     page->unit = ingle_json_unit(command->json);
-    return true;
+    return is_page;
 }

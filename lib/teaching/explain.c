@@ -1,0 +1,267 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * A report as a worked solution: its order and its frame.
+ */
+#include "teaching/explain.h"
+
+#include "base/memory.h"
+#include "base/text.h"
+#include "check/report.h"
+
+#include <string.h>
+
+struct explaining {
+    const ingle_report *report;
+    struct page *page;
+    ingle_explain_options options;
+    size_t stop;              /* whose findings are written */
+    char words[EXPLAIN_WORDS]; /* of the cell at hand */
+};
+
+static bool is_asked(const struct explaining *explaining, const ingle_finding *finding)
+{
+    const char *rule = explaining->options.rule;
+    return ingle_finding_verdict(finding) >= explaining->options.least &&
+           (rule == NULL || strcmp(rule, ingle_rule_id(ingle_finding_rule(finding))) == 0);
+}
+
+/* What was not measured stands in a list of its own, below. */
+static bool is_at_stop(const struct explaining *explaining, const ingle_finding *finding)
+{
+    return is_asked(explaining, finding) &&
+           ingle_finding_verdict(finding) != INGLE_UNMEASURED &&
+           ingle_quantity_stop(ingle_finding_quantity(finding)) == explaining->stop;
+}
+
+static size_t count_at_stop(const struct explaining *explaining)
+{
+    size_t found = 0;
+    for (size_t i = 0; i < ingle_report_finding_count(explaining->report); i++) {
+        found += is_at_stop(explaining, ingle_report_finding_at(explaining->report, i));
+    }
+    return found;
+}
+
+/* ---- the whole verdict ---------------------------------------------------------------------- */
+
+static size_t count_of(const ingle_report *report, ingle_verdict verdict)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < ingle_report_finding_count(report); i++) {
+        count += ingle_finding_verdict(ingle_report_finding_at(report, i)) == verdict;
+    }
+    return count;
+}
+
+/* `3 fails, 1 too-close, 12 meets`, the gravest first. */
+static void put_counts(struct explaining *explaining)
+{
+    char words[EXPLAIN_WORDS];
+    struct text text = text_start(words, sizeof words);
+    for (size_t i = ingle_verdict_count(); i-- > 0;) {
+        size_t count = count_of(explaining->report, (ingle_verdict)i);
+        if (count > 0) {
+            text_add(&text, text.length > 0 ? ", " : "");
+            text_add_unsigned(&text, count);
+            text_add(&text, " ");
+            text_add(&text, ingle_verdict_name((ingle_verdict)i));
+        }
+    }
+    page_run(explaining->page, PAGE_PLAIN, text.length > 0 ? words : "none");
+}
+
+static bool is_first_of_standard(const ingle_report *report, size_t index)
+{
+    return index == 0 ||
+           ingle_finding_standard(ingle_report_finding_at(report, index)) !=
+               ingle_finding_standard(ingle_report_finding_at(report, index - 1));
+}
+
+static void put_standards(struct explaining *explaining)
+{
+    const ingle_report *report = explaining->report;
+    bool first = true;
+    for (size_t i = 0; i < ingle_report_finding_count(report); i++) {
+        if (is_first_of_standard(report, i)) {
+            const ingle_finding *finding = ingle_report_finding_at(report, i);
+            page_run(explaining->page, PAGE_PLAIN, first ? " Judged by " : ", ");
+            page_run(explaining->page, PAGE_CODE,
+                     ingle_standard_id(ingle_finding_standard(finding)));
+            first = false;
+        }
+    }
+    page_run(explaining->page, PAGE_PLAIN, first ? "" : ".");
+}
+
+static void put_summary(struct explaining *explaining)
+{
+    struct page *page = explaining->page;
+    ingle_verdict verdict = ingle_report_verdict(explaining->report);
+    page_open(page, PAGE_PARAGRAPH);
+    page_run(page, PAGE_PLAIN, "Verdict of the whole: ");
+    page_run(page, page_verdict_style(verdict), ingle_verdict_name(verdict));
+    page_run(page, PAGE_PLAIN, ". Findings: ");
+    put_counts(explaining);
+    page_run(page, PAGE_PLAIN, ".");
+    put_standards(explaining);
+    page_close(page);
+}
+
+/* ---- findings ------------------------------------------------------------------------------- */
+
+static const ingle_finding *finding_in_row(const struct explaining *explaining, size_t row)
+{
+    size_t i = 0;
+    for (;; i++) {
+        const ingle_finding *finding = ingle_report_finding_at(explaining->report, i);
+        if (finding == NULL || (is_at_stop(explaining, finding) && row-- == 0)) {
+            return finding;
+        }
+    }
+}
+
+static const char *brief_cell(void *context, size_t row, size_t column, enum page_style *style)
+{
+    struct explaining *explaining = context;
+    const ingle_finding *finding = finding_in_row(explaining, row);
+    ingle_format format = explain_format(explaining->page, ingle_finding_standard(finding));
+    switch (column) {
+    case 0:
+        *style = page_verdict_style(ingle_finding_verdict(finding));
+        return ingle_verdict_name(ingle_finding_verdict(finding));
+    case 1:
+        return explain_text(explaining->page, finding, INGLE_FINDING_LABEL);
+    case 2:
+        explain_measured(finding, &format, explaining->words, EXPLAIN_WORDS);
+        return explaining->words;
+    case 3:
+        explain_required(finding, &format, explaining->words, EXPLAIN_WORDS);
+        return explaining->words;
+    default:
+        return explain_text(explaining->page, finding, INGLE_FINDING_CITATION);
+    }
+}
+
+static void put_brief(struct explaining *explaining)
+{
+    static const char *const heads[] = {"verdict", "what", "measured", "required", "source"};
+    struct page_table table = {5, count_at_stop(explaining), heads, brief_cell, explaining};
+    page_table(explaining->page, &table);
+}
+
+static void put_in_full(struct explaining *explaining)
+{
+    for (size_t i = 0; i < ingle_report_finding_count(explaining->report); i++) {
+        const ingle_finding *finding = ingle_report_finding_at(explaining->report, i);
+        if (is_at_stop(explaining, finding)) {
+            explain_finding(explaining->page, finding);
+        }
+    }
+}
+
+static void put_stops(struct explaining *explaining)
+{
+    for (size_t stop = 0; stop < ingle_stop_count(); stop++) {
+        explaining->stop = stop;
+        if (count_at_stop(explaining) == 0) {
+            continue;
+        }
+        page_heading(explaining->page, 2, ingle_stop_label(stop));
+        if (explaining->options.brief != 0) {
+            put_brief(explaining);
+        } else {
+            put_in_full(explaining);
+        }
+    }
+}
+
+/* ---- what was not measured, and what belongs to the whole ------------------------------------ */
+
+/* `(for hearth-front, flue-area and 3 more)` */
+static void put_lacking(struct explaining *explaining, const ingle_missing *missing)
+{
+    enum { NAMED = 3 };
+    struct text text = text_start(explaining->words, EXPLAIN_WORDS);
+    size_t count = ingle_missing_rule_count(missing);
+    text_add(&text, " (for ");
+    for (size_t i = 0; i < count && i < NAMED; i++) {
+        text_add(&text, i > 0 ? ", " : "");
+        text_add(&text, ingle_missing_rule_at(missing, i));
+    }
+    if (count > NAMED) {
+        text_add(&text, " and ");
+        text_add_unsigned(&text, count - NAMED);
+        text_add(&text, " more");
+    }
+    text_add(&text, "): ");
+    page_run(explaining->page, PAGE_PLAIN, explaining->words);
+}
+
+static bool lacks_rule(const ingle_missing *missing, const char *rule)
+{
+    for (size_t i = 0; i < ingle_missing_rule_count(missing); i++) {
+        if (rule == NULL || strcmp(rule, ingle_missing_rule_at(missing, i)) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static void put_unmeasured(struct explaining *explaining)
+{
+    struct page *page = explaining->page;
+    bool headed = false;
+    size_t count = explaining->options.least > INGLE_UNMEASURED
+                       ? 0
+                       : ingle_report_missing_count(explaining->report);
+    for (size_t i = 0; i < count; i++) {
+        const ingle_missing *missing = ingle_report_missing_at(explaining->report, i);
+        if (!lacks_rule(missing, explaining->options.rule)) {
+            continue;
+        }
+        if (!headed) {
+            page_heading(page, 2, "Not measured");
+            headed = true;
+        }
+        page_open(page, PAGE_ITEM);
+        page_run(page, PAGE_STRONG, ingle_quantity_label(ingle_missing_quantity(missing)));
+        put_lacking(explaining, missing);
+        page_run(page, PAGE_PLAIN, ingle_missing_how(missing));
+        page_close(page);
+    }
+}
+
+static void put_notices(struct explaining *explaining)
+{
+    page_heading(explaining->page, 2, "Notices");
+    for (size_t i = 0; i < ingle_report_notice_count(explaining->report); i++) {
+        page_line(explaining->page, PAGE_ITEM, ingle_report_notice_at(explaining->report, i));
+    }
+}
+
+ingle_status ingle_explain(const ingle_report *report, const ingle_page *page,
+                           const ingle_explain_options *options, ingle_write write, void *context)
+{
+    struct page written;
+    struct explaining explaining = {.report = report, .page = &written};
+    if (report == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    if (options != NULL) {
+        ingle_status status = struct_take(&explaining.options, sizeof explaining.options,
+                                          sizeof explaining.options, options);
+        if (status != INGLE_OK) {
+            return status;
+        }
+    }
+    ingle_status status =
+        page_start(&written, &report->allocator, page, write, context, "Findings");
+    if (status != INGLE_OK) {
+        return status;
+    }
+    put_summary(&explaining);
+    put_stops(&explaining);
+    put_unmeasured(&explaining);
+    put_notices(&explaining);
+    return page_end(&written);
+}

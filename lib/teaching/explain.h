@@ -1,0 +1,32 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * What the files that explain a report share.
+ */
+#ifndef INGLE_TEACHING_EXPLAIN_H
+#define INGLE_TEACHING_EXPLAIN_H
+
+#include "pages/page.h"
+
+#include <ingle/explain.h>
+
+/* How amounts by a standard are shown on a page. */
+ingle_format explain_format(const struct page *page, const ingle_standard *standard);
+
+/* A text of a finding; it stays as it is until the next text of the page. */
+const char *explain_text(struct page *page, const ingle_finding *finding,
+                         ingle_finding_part part);
+
+/* What is required in a few words, `at least 20 in`; empty if it is not known. */
+void explain_required(const ingle_finding *finding, const ingle_format *format, char *words,
+                      size_t size);
+
+/* What was measured, `18 in`, with its tolerance; empty if it was not. */
+void explain_measured(const ingle_finding *finding, const ingle_format *format, char *words,
+                      size_t size);
+
+/* The whole of a finding, worked out. */
+void explain_finding(struct page *page, const ingle_finding *finding);
+
+enum { EXPLAIN_WORDS = 200 };
+
+#endif
