@@ -14,6 +14,7 @@
 #include <ingle/memory.h>
 #include <ingle/names.h>
 #include <ingle/page.h>
+#include <ingle/plot.h>
 #include <ingle/range.h>
 #include <ingle/solve.h>
 #include <ingle/standards.h>

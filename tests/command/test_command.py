@@ -543,7 +543,7 @@ class Completion(unittest.TestCase):
         self.assertEqual(self.complete("list", "--standard", "irc-2018"), ["irc-2018"])
         self.assertEqual(self.complete("check", "--unit", "m"), ["mm", "m"])
         self.assertEqual(self.complete("check", "--fail-on", ""), FailOn.LADDER + ["error"])
-        self.assertEqual(self.complete("sweep", "--format", ""), ["json", "csv"])
+        self.assertEqual(self.complete("sweep", "--format", ""), ["json", "csv", "svg"])
         self.assertEqual(self.complete("solve", "--quantity", "opening.w"), ["opening.width"])
         self.assertEqual(self.complete("solve", "--rule", "hearth-front"), ["hearth-front"])
 

@@ -35,9 +35,21 @@ static int solve(struct command *command, const ingle_range *range,
     return result;
 }
 
+/* Whether a plot is asked for. */
+static bool is_plot(const struct command *command)
+{
+    const char *format = command->options.given[OPTION_FORMAT];
+    return format != NULL && strcmp(format, "svg") == 0;
+}
+
 static int write_frontier(struct command *command, const ingle_frontier *frontier)
 {
     ingle_page page;
+    if (is_plot(command)) {
+        ingle_sheet sheet = {.size = sizeof sheet, .unit = ingle_json_unit(command->json)};
+        return command_finish_call(
+            command, ingle_frontier_plot(frontier, &sheet, command_write, NULL), NULL);
+    }
     if (!command_page(command, &page)) {
         return command_write_left(command, ingle_json_frontier(command->json, frontier));
     }
@@ -75,6 +87,10 @@ int verb_solve(struct command *command)
         return result;
     }
     const char *other = options->given[OPTION_WITH];
+    if (other == NULL && is_plot(command)) {
+        return command_fail(command, INGLE_ERROR_USAGE,
+                            "A plot needs another quantity: --with PATH.");
+    }
     if (other == NULL) {
         return solve(command, &range, &how);
     }

@@ -12,6 +12,11 @@ static int write_sweep(struct command *command, const ingle_sweep *sweep)
     if (format == NULL || strcmp(format, "json") == 0) {
         return command_write_left(command, ingle_json_sweep(command->json, sweep));
     }
+    if (strcmp(format, "svg") == 0) {
+        ingle_sheet sheet = {.size = sizeof sheet, .unit = ingle_json_unit(command->json)};
+        return command_finish_call(command,
+                                   ingle_sweep_plot(sweep, &sheet, command_write, NULL), NULL);
+    }
     ingle_format shown = {.size = sizeof shown, .unit = ingle_json_unit(command->json)};
     return command_finish_call(command, ingle_sweep_csv(sweep, &shown, command_write, NULL), NULL);
 }

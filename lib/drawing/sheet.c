@@ -1,0 +1,15 @@
+/* SPDX-License-Identifier: MIT */
+#include "drawing/sheet.h"
+
+#include "base/memory.h"
+
+ingle_status sheet_take(ingle_sheet *taken, const ingle_sheet *given)
+{
+    *taken = (ingle_sheet){.size = sizeof *taken};
+    ingle_status status =
+        given == NULL ? INGLE_OK : struct_take(taken, sizeof *taken, sizeof *taken, given);
+    if (taken->unit == NULL) {
+        taken->unit = ingle_unit_find("in");
+    }
+    return status;
+}
