@@ -9,6 +9,7 @@
 #include <ingle/api.h>
 #include <ingle/check.h>
 #include <ingle/compare.h>
+#include <ingle/draw.h>
 #include <ingle/explain.h>
 #include <ingle/measure.h>
 #include <ingle/memory.h>

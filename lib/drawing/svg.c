@@ -379,54 +379,68 @@ static void put_extension(struct svg *svg, struct point from, struct point to)
              (struct point){to.x + dx * EXTENSION_PAST, to.y + dy * EXTENSION_PAST});
 }
 
+/* How a dimension of some length on paper is laid out along its line. */
+struct layout {
+    int32_t way;   /* from `from` to `to`: 1 or -1 */
+    int32_t past;  /* how far the line goes past both ends, where arrows point inwards */
+    int32_t tail;  /* how much further it goes past `to`, below the text */
+    bool inside;   /* the arrows are between the ends */
+    bool fits;     /* the text is */
+};
+
+static struct layout lay_out(int32_t from, int32_t to, int32_t width)
+{
+    int32_t length = to > from ? to - from : from - to;
+    struct layout layout = {.way = to >= from ? 1 : -1};
+    layout.inside = length >= 3 * ARROW_LENGTH;
+    layout.fits = length >= width + 2 * ARROW_LENGTH;
+    layout.past = layout.inside ? 0 : 2 * ARROW_LENGTH;
+    layout.tail = layout.fits ? 0 : width + TEXT_CLEARANCE;
+    return layout;
+}
+
 void svg_dimension_level(struct svg *svg, struct point from, struct point to, int32_t at,
                          const char *text)
 {
-    struct point left = from.x <= to.x ? from : to, right = from.x <= to.x ? to : from;
-    struct point start = {left.x, at}, end = {right.x, at};
-    int32_t length = end.x - start.x, width = svg_text_width(text, TEXT_SMALL);
-    put_extension(svg, left, start);
-    put_extension(svg, right, end);
-    bool inside = length >= 3 * ARROW_LENGTH;
-    bool fits = length >= width + 2 * ARROW_LENGTH;
-    int32_t past = inside ? 0 : 2 * ARROW_LENGTH;
-    int32_t tail = fits ? 0 : width + TEXT_CLEARANCE;
-    svg_line(svg, LINE_THIN, (struct point){start.x - past, at},
-             (struct point){end.x + (past > tail ? past : tail + past), at});
-    put_arrow(svg, start, inside ? -1 : 1, 0);
-    put_arrow(svg, end, inside ? 1 : -1, 0);
-    if (fits) {
-        svg_text(svg, (struct point){start.x + length / 2, at - TEXT_CLEARANCE}, ANCHOR_MIDDLE,
+    struct point start = {from.x, at}, end = {to.x, at};
+    struct layout layout = lay_out(start.x, end.x, svg_text_width(text, TEXT_SMALL));
+    int32_t way = layout.way, into = layout.inside ? way : -way;
+    put_extension(svg, from, start);
+    put_extension(svg, to, end);
+    svg_line(svg, LINE_THIN, (struct point){start.x - way * layout.past, at},
+             (struct point){end.x + way * (layout.past + layout.tail), at});
+    put_arrow(svg, start, -into, 0);
+    put_arrow(svg, end, into, 0);
+    if (layout.fits) {
+        svg_text(svg, (struct point){(start.x + end.x) / 2, at - TEXT_CLEARANCE}, ANCHOR_MIDDLE,
                  TEXT_SMALL, text);
     } else {
-        svg_text(svg, (struct point){end.x + past + TEXT_CLEARANCE, at - TEXT_CLEARANCE},
-                 ANCHOR_START, TEXT_SMALL, text);
+        svg_text(svg,
+                 (struct point){end.x + way * (layout.past + TEXT_CLEARANCE), at - TEXT_CLEARANCE},
+                 way > 0 ? ANCHOR_START : ANCHOR_END, TEXT_SMALL, text);
     }
 }
 
 void svg_dimension_upright(struct svg *svg, struct point from, struct point to, int32_t at,
                            const char *text)
 {
-    struct point top = from.y <= to.y ? from : to, bottom = from.y <= to.y ? to : from;
-    struct point start = {at, top.y}, end = {at, bottom.y};
-    int32_t length = end.y - start.y, width = svg_text_width(text, TEXT_SMALL);
-    put_extension(svg, top, start);
-    put_extension(svg, bottom, end);
-    bool inside = length >= 3 * ARROW_LENGTH;
-    bool fits = length >= width + 2 * ARROW_LENGTH;
-    int32_t past = inside ? 0 : 2 * ARROW_LENGTH;
-    int32_t tail = fits ? 0 : width + TEXT_CLEARANCE;
-    svg_line(svg, LINE_THIN, (struct point){at, start.y - (past > tail ? past : tail + past)},
-             (struct point){at, end.y + past});
-    put_arrow(svg, start, 0, inside ? -1 : 1);
-    put_arrow(svg, end, 0, inside ? 1 : -1);
-    if (fits) {
-        svg_text_upwards(svg, (struct point){at - TEXT_CLEARANCE, start.y + length / 2},
+    struct point start = {at, from.y}, end = {at, to.y};
+    struct layout layout = lay_out(start.y, end.y, svg_text_width(text, TEXT_SMALL));
+    int32_t way = layout.way, into = layout.inside ? way : -way;
+    put_extension(svg, from, start);
+    put_extension(svg, to, end);
+    svg_line(svg, LINE_THIN, (struct point){at, start.y - way * layout.past},
+             (struct point){at, end.y + way * (layout.past + layout.tail)});
+    put_arrow(svg, start, 0, -into);
+    put_arrow(svg, end, 0, into);
+    if (layout.fits) {
+        svg_text_upwards(svg, (struct point){at - TEXT_CLEARANCE, (start.y + end.y) / 2},
                          ANCHOR_MIDDLE, TEXT_SMALL, text);
     } else {
         svg_text_upwards(svg,
-                         (struct point){at - TEXT_CLEARANCE, start.y - past - TEXT_CLEARANCE},
-                         ANCHOR_START, TEXT_SMALL, text);
+                         (struct point){at - TEXT_CLEARANCE,
+                                        end.y + way * (layout.past + TEXT_CLEARANCE)},
+                         way > 0 ? ANCHOR_END : ANCHOR_START, TEXT_SMALL, text);
     }
 }
 

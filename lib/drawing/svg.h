@@ -100,7 +100,7 @@ int32_t svg_text_width(const char *text, int32_t height);
 /*
  * A dimension as ISO 129-1 has it, level or upright: extension lines from `from` and `to`, a
  * dimension line at `at` (its y for a level one, its x for an upright one) with filled arrowheads,
- * and the text above it; beside it, where it does not fit between the arrows.
+ * and the text above it; beyond `to`, where it does not fit between the arrows.
  */
 void svg_dimension_level(struct svg *svg, struct point from, struct point to, int32_t at,
                          const char *text);

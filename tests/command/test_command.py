@@ -14,7 +14,7 @@ from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAI
                        TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
-VERBS = ["check", "explain", "solve", "sweep", "compare", "list", "schema"]
+VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "list", "schema"]
 NEEDED = {"solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
           "list": ["units"], "schema": ["survey"]}
 CATALOGUES = ["standards", "rules", "readings", "quantities", "units", "verdicts", "statuses"]
@@ -68,7 +68,7 @@ class Help(unittest.TestCase):
                             "--with-from": ["30 in"], "--with-to": ["36 in"],
                             "--with-step": ["1 in"], "--rule": ["hearth-front"],
                             "--format": ["text" if verb == "explain" else "json"],
-                            "--width": ["60"], "--least": ["fails"],
+                            "--width": ["60"], "--least": ["fails"], "--view": ["plan"],
                             "--amendments": [self.town]}
                 with self.subTest(verb, option=option):
                     run = Run(verb, option, *argument.get(option, []), *word,

@@ -14,11 +14,13 @@ ROOMS = ["base", "measure", "survey", "formulas", "standards", "check", "pages",
          "drawing", "teaching"]
 
 # The public header of each room. The others belong to the base.
-HEADER_ROOMS = {"measure.h": "measure", "survey.h": "survey", "standards.h": "standards",
-                "check.h": "check", "page.h": "pages", "range.h": "whatif", "solve.h": "whatif",
-                "sweep.h": "whatif", "compare.h": "whatif", "plot.h": "drawing",
-                "explain.h": "teaching",
-                "ingle.h": ROOMS[-1]}
+HEADER_ROOMS = {
+    "measure.h": "measure", "survey.h": "survey", "standards.h": "standards", "check.h": "check",
+    "page.h": "pages",
+    "range.h": "whatif", "solve.h": "whatif", "sweep.h": "whatif", "compare.h": "whatif",
+    "plot.h": "drawing", "draw.h": "drawing",
+    "explain.h": "teaching",
+    "ingle.h": ROOMS[-1]}
 
 C_HEADERS_IN_LIB = {"stddef.h", "stdint.h", "stdbool.h", "string.h", "stdlib.h", "limits.h"}
 

@@ -6,12 +6,13 @@
 
 #define CHECK (1u << VERB_CHECK)
 #define EXPLAIN (1u << VERB_EXPLAIN)
+#define DRAW (1u << VERB_DRAW)
 #define SOLVE (1u << VERB_SOLVE)
 #define SWEEP (1u << VERB_SWEEP)
 #define COMPARE (1u << VERB_COMPARE)
 #define LIST (1u << VERB_LIST)
 /* The verbs that judge surveys. */
-#define JUDGING (CHECK | EXPLAIN | SOLVE | SWEEP | COMPARE)
+#define JUDGING (CHECK | EXPLAIN | DRAW | SOLVE | SWEEP | COMPARE)
 /* Those that lead a quantity through its values. */
 #define STEPPING (SOLVE | SWEEP)
 /* Those that write pages of text, too. */
@@ -49,6 +50,8 @@ static const struct option_entry options[] = {
     {OPTION_LEAST, "least", EXPLAIN, ARGUMENT_WORD,
      "leave out the findings with a milder verdict",
      "meets|unmeasured|by-listing|too-close|fails"},
+    {OPTION_VIEW, "view", DRAW, ARGUMENT_WORD, "from where; without it, plan",
+     "plan|elevation|section|roof"},
     {OPTION_FORMAT, "format", EXPLAIN, ARGUMENT_WORD,
      "what is written; without it, text", "text|markdown|html"},
     {OPTION_FORMAT, "format", SWEEP, ARGUMENT_WORD,
@@ -171,6 +174,10 @@ static const struct verb_entry verbs[VERB_COUNT] = {
                       "visit: what was measured, the rule and its source, the calculation, the "
                       "verdict, what would put it right, and what is dangerous meanwhile.",
                       NULL, NULL},
+    [VERB_DRAW] = {"draw", "[FILE]", NULL, 0,
+                   "Draws a view of the fireplace to scale, as SVG: what was measured, what is "
+                   "required and what is missing.",
+                   NULL, NULL},
     [VERB_SOLVE] = {"solve", "[FILE]", NULL, 0,
                     "Finds the values of a quantity at which no rule fails that depends on it, all "
                     "else as surveyed, at every graduation of the tape; and how far they are from "

@@ -11,6 +11,7 @@
 enum command_verb {
     VERB_CHECK,
     VERB_EXPLAIN,
+    VERB_DRAW,
     VERB_SOLVE,
     VERB_SWEEP,
     VERB_COMPARE,
@@ -43,6 +44,7 @@ enum option_id {
     OPTION_STRICT,
     OPTION_BRIEF,
     OPTION_LEAST,
+    OPTION_VIEW,
     OPTION_FORMAT,
     OPTION_WIDTH,
     OPTION_HELP,

@@ -4,6 +4,7 @@
  */
 #include "command/command.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/ioctl.h>
@@ -34,6 +35,22 @@ static bool may_colour(void)
     const char *terminal = getenv("TERM");
     return isatty(STDOUT_FILENO) && (none == NULL || none[0] == '\0') &&
            (terminal == NULL || strcmp(terminal, "dumb") != 0);
+}
+
+const char *command_title(const struct command *command, char title[COMMAND_TITLE])
+{
+    const char *id = ingle_json_id(command->json);
+    if (id[0] == '\0') {
+        return NULL;
+    }
+    snprintf(title, COMMAND_TITLE, "%s", id);
+    for (char *at = title; *at != '\0'; at++) {
+        *at = *at == '-' || *at == '_' ? ' ' : *at;
+    }
+    if (title[0] >= 'a' && title[0] <= 'z') {
+        title[0] = (char)(title[0] - 'a' + 'A');
+    }
+    return title;
 }
 
 bool command_page(struct command *command, ingle_page *page)
