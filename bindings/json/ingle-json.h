@@ -154,6 +154,15 @@ INGLE_API ingle_status ingle_json_sweep(ingle_json *json, const ingle_sweep *swe
 /** Leaves a comparison of the report on the survey that was read; see ingle_json_solution(). */
 INGLE_API ingle_status ingle_json_comparison(ingle_json *json, const ingle_comparison *comparison);
 
+/**
+ * Leaves a survey document to fill in: what the survey that was read has, and in notes, which
+ * readers pass over, what a worksheet of it lacks and how that is measured. It can be checked as it
+ * is.
+ *
+ * @returns as ingle_json_solution().
+ */
+INGLE_API ingle_status ingle_json_worksheet(ingle_json *json, const ingle_worksheet *worksheet);
+
 /** The verdict of the last report; INGLE_NOT_APPLICABLE after an error. */
 INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
 

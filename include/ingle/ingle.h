@@ -23,5 +23,6 @@
 #include <ingle/survey.h>
 #include <ingle/sweep.h>
 #include <ingle/version.h>
+#include <ingle/worksheet.h>
 
 #endif

@@ -14,7 +14,7 @@ from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAI
                        TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
-VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "list", "schema"]
+VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet", "list", "schema"]
 NEEDED = {"solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
           "list": ["units"], "schema": ["survey"]}
 CATALOGUES = ["standards", "rules", "readings", "quantities", "units", "verdicts", "statuses"]
@@ -69,10 +69,13 @@ class Help(unittest.TestCase):
                             "--with-step": ["1 in"], "--rule": ["hearth-front"],
                             "--format": ["text" if verb == "explain" else "json"],
                             "--width": ["60"], "--least": ["fails"], "--view": ["plan"],
+                            "--appliance": ["stove"], "--fuel": ["wood"],
                             "--amendments": [self.town]}
+                alone = {"--appliance": ["--standard", "irc-2021"],
+                         "--fuel": ["--standard", "irc-2021", "--appliance", "stove"]}
                 with self.subTest(verb, option=option):
                     run = Run(verb, option, *argument.get(option, []), *word,
-                              stdin=encoded(UNMEASURED))
+                              *alone.get(option, []), stdin=encoded(UNMEASURED))
                     self.assertEqual((run.status, run.stderr), (0, b""))
 
     def test_version(self):

@@ -35,6 +35,7 @@ static size_t put_words(FILE *out, const char *const *words, size_t count)
     return length;
 }
 
+/* Choices of the catalogue are told by it: there may be many. */
 static size_t put_argument(FILE *out, const struct option_entry *option)
 {
     struct argument_words words;
@@ -42,9 +43,10 @@ static size_t put_argument(FILE *out, const struct option_entry *option)
         return 0;
     }
     argument_words(option, &words);
+    bool spelled_out = words.count > 0 && option->argument != ARGUMENT_CHOICE;
     fputc(' ', out);
-    return 1 + (words.count > 0 ? put_words(out, words.words, words.count)
-                                : (size_t)fprintf(out, "%s", argument_form(option)));
+    return 1 + (spelled_out ? put_words(out, words.words, words.count)
+                            : (size_t)fprintf(out, "%s", argument_form(option)));
 }
 
 static void put_option(FILE *out, const struct option_entry *option)

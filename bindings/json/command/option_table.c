@@ -3,6 +3,7 @@
 
 #include <ingle/check.h>
 #include <ingle/measure.h>
+#include <ingle/survey.h>
 
 #define CHECK (1u << VERB_CHECK)
 #define EXPLAIN (1u << VERB_EXPLAIN)
@@ -10,13 +11,14 @@
 #define SOLVE (1u << VERB_SOLVE)
 #define SWEEP (1u << VERB_SWEEP)
 #define COMPARE (1u << VERB_COMPARE)
+#define WORKSHEET (1u << VERB_WORKSHEET)
 #define LIST (1u << VERB_LIST)
 /* The verbs that judge surveys. */
-#define JUDGING (CHECK | EXPLAIN | DRAW | SOLVE | SWEEP | COMPARE)
+#define JUDGING (CHECK | EXPLAIN | DRAW | SOLVE | SWEEP | COMPARE | WORKSHEET)
 /* Those that lead a quantity through its values. */
 #define STEPPING (SOLVE | SWEEP)
 /* Those that write pages of text, too. */
-#define PAGES (SOLVE | COMPARE)
+#define PAGES (SOLVE | COMPARE | WORKSHEET)
 #define EVERY ((1u << VERB_COUNT) - 1)
 #define NONE (1u << VERB_NONE)
 
@@ -61,6 +63,15 @@ static const struct option_entry options[] = {
      "json|text|markdown|html|svg"},
     {OPTION_FORMAT, "format", COMPARE, ARGUMENT_WORD,
      "what is written; without it, json", "json|text|markdown|html"},
+    {OPTION_FORMAT, "format", WORKSHEET, ARGUMENT_WORD,
+     "what is written; without it, text; json is a survey document to fill in",
+     "json|text|markdown|html"},
+    {OPTION_APPLIANCE, "appliance", WORKSHEET, ARGUMENT_CHOICE,
+     "for this kind of appliance, in place of a survey document; needs --standard; the words are "
+     "those of appliance.kind in `ingle list quantities`",
+     "appliance.kind"},
+    {OPTION_FUEL, "fuel", WORKSHEET, ARGUMENT_CHOICE, "with --appliance: what it burns",
+     "appliance.fuel"},
     {OPTION_WIDTH, "width", PAGES | EXPLAIN, ARGUMENT_TEXT,
      "with --format text: the columns of a line; without it, those of the terminal or 79",
      "COLUMNS"},
@@ -123,6 +134,16 @@ static size_t gravities(const char *words[WORDS_MOST])
     return count;
 }
 
+static size_t choices(const char *id, const char *words[WORDS_MOST])
+{
+    const ingle_quantity *quantity = ingle_quantity_find(id);
+    size_t count = 0;
+    for (; count < ingle_quantity_choice_count(quantity) && count < WORDS_MOST; count++) {
+        words[count] = ingle_quantity_choice_at(quantity, count);
+    }
+    return count;
+}
+
 /* The words between the bars of an entry's form. */
 static size_t own_words(const char *form, struct argument_words *words)
 {
@@ -147,6 +168,8 @@ void argument_words(const struct option_entry *option, struct argument_words *wo
         words->count = gravities(words->words);
     } else if (option->argument == ARGUMENT_WORD) {
         words->count = own_words(option->form, words);
+    } else if (option->argument == ARGUMENT_CHOICE) {
+        words->count = choices(option->form, words->words);
     }
 }
 
@@ -155,6 +178,7 @@ const char *argument_form(const struct option_entry *option)
     return option->argument == ARGUMENT_FILE      ? "FILE"
            : option->argument == ARGUMENT_READING ? "ID=OPTION"
            : option->argument == ARGUMENT_TEXT    ? option->form
+           : option->argument == ARGUMENT_CHOICE  ? "WORD"
                                                   : "ID";
 }
 
@@ -191,6 +215,10 @@ static const struct verb_entry verbs[VERB_COUNT] = {
                       "Judges one survey by many standards, and sets rule beside rule: what each "
                       "requires, what changes from one to the next, and which are met as a whole.",
                       NULL, NULL},
+    [VERB_WORKSHEET] = {"worksheet", "[FILE]", NULL, 0,
+                        "Writes what has to be measured and observed, in the order of the visit: "
+                        "for a kind of appliance, or what a survey still lacks.",
+                        NULL, NULL},
     [VERB_LIST] = {"list", NULL, WORDS(catalogues), "Writes one of the catalogues as JSON.",
                    "The name of a catalogue is needed.", "No catalogue is called"},
     [VERB_SCHEMA] = {"schema", NULL, WORDS(documents),

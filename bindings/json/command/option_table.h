@@ -15,6 +15,7 @@ enum command_verb {
     VERB_SOLVE,
     VERB_SWEEP,
     VERB_COMPARE,
+    VERB_WORKSHEET,
     VERB_LIST,
     VERB_SCHEMA,
     VERB_NONE, /* the command without a verb */
@@ -45,6 +46,8 @@ enum option_id {
     OPTION_BRIEF,
     OPTION_LEAST,
     OPTION_VIEW,
+    OPTION_APPLIANCE,
+    OPTION_FUEL,
     OPTION_FORMAT,
     OPTION_WIDTH,
     OPTION_HELP,
@@ -60,6 +63,7 @@ enum option_argument {
     ARGUMENT_UNIT,
     ARGUMENT_GRAVITY,
     ARGUMENT_WORD, /* one of the entry's own words */
+    ARGUMENT_CHOICE, /* one of the choices of the quantity that is the entry's form */
     ARGUMENT_TEXT  /* whatever the verb makes of it, shown as the entry's form */
 };
 
@@ -69,7 +73,7 @@ struct option_entry {
     unsigned verbs;   /* a bit for each that takes it */
     enum option_argument argument;
     const char *what; /* what it does, as its help says */
-    /* The words of ARGUMENT_WORD with bars between: `json|csv`; how ARGUMENT_TEXT is shown. */
+    /* The words of ARGUMENT_WORD with bars between; the quantity; how ARGUMENT_TEXT is shown. */
     const char *form;
 };
 

@@ -160,6 +160,7 @@ static ingle_status take_argument(struct command_options *options,
     case ARGUMENT_UNIT:
     case ARGUMENT_GRAVITY:
     case ARGUMENT_WORD:
+    case ARGUMENT_CHOICE:
         return is_choice(options, entry, word) ? INGLE_OK : INGLE_ERROR_USAGE;
     case ARGUMENT_NONE:
     case ARGUMENT_TEXT:

@@ -15,5 +15,6 @@ int verb_explain(struct command *command);
 int verb_solve(struct command *command);
 int verb_sweep(struct command *command);
 int verb_compare(struct command *command);
+int verb_worksheet(struct command *command);
 
 #endif
