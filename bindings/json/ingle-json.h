@@ -163,6 +163,24 @@ INGLE_API ingle_status ingle_json_comparison(ingle_json *json, const ingle_compa
  */
 INGLE_API ingle_status ingle_json_worksheet(ingle_json *json, const ingle_worksheet *worksheet);
 
+/**
+ * Leaves an exercise of ingle_exercise_make(): the survey document of the problem, the questions,
+ * and the answers as findings of a report.
+ *
+ * @param json a reader and writer
+ * @param seed see ingle_exercise_make()
+ * @param level see ingle_exercise_make()
+ * @param standards see ingle_exercise_make()
+ * @param standard_count how many
+ * @param part which parts
+ * @param unit how lengths of the answers are shown; NULL takes each standard's own
+ * @returns INGLE_OK, or what ingle_exercise_make() refuses.
+ */
+INGLE_API ingle_status ingle_json_exercise(ingle_json *json, uint64_t seed, int32_t level,
+                                           const ingle_standard *const *standards,
+                                           size_t standard_count, ingle_exercise_part part,
+                                           const ingle_unit *unit);
+
 /** The verdict of the last report; INGLE_NOT_APPLICABLE after an error. */
 INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
 

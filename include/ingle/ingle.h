@@ -10,6 +10,7 @@
 #include <ingle/check.h>
 #include <ingle/compare.h>
 #include <ingle/draw.h>
+#include <ingle/exercise.h>
 #include <ingle/explain.h>
 #include <ingle/measure.h>
 #include <ingle/memory.h>

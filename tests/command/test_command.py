@@ -14,8 +14,9 @@ from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAI
                        TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
-VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet", "list", "schema"]
-NEEDED = {"solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
+VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet", "exercise", "list", "schema"]
+NEEDED = {"exercise": ["--standard", "irc-2021"],
+          "solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
           "list": ["units"], "schema": ["survey"]}
 CATALOGUES = ["standards", "rules", "readings", "quantities", "units", "verdicts", "statuses"]
 MEBIBYTE = 1 << 20
@@ -68,7 +69,7 @@ class Help(unittest.TestCase):
                             "--with-from": ["30 in"], "--with-to": ["36 in"],
                             "--with-step": ["1 in"], "--rule": ["hearth-front"],
                             "--format": ["text" if verb == "explain" else "json"],
-                            "--width": ["60"], "--least": ["fails"], "--view": ["plan"],
+                            "--width": ["60"], "--least": ["fails"], "--view": ["plan"], "--seed": ["7"], "--level": ["2"], "--part": ["problem"],
                             "--appliance": ["stove"], "--fuel": ["wood"],
                             "--amendments": [self.town]}
                 alone = {"--appliance": ["--standard", "irc-2021"],

@@ -19,7 +19,7 @@ HEADER_ROOMS = {
     "page.h": "pages",
     "range.h": "whatif", "solve.h": "whatif", "sweep.h": "whatif", "compare.h": "whatif",
     "plot.h": "drawing", "draw.h": "drawing",
-    "explain.h": "teaching", "worksheet.h": "teaching",
+    "explain.h": "teaching", "worksheet.h": "teaching", "exercise.h": "teaching",
     "ingle.h": ROOMS[-1]}
 
 C_HEADERS_IN_LIB = {"stddef.h", "stdint.h", "stdbool.h", "string.h", "stdlib.h", "limits.h"}

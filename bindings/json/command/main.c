@@ -17,6 +17,7 @@ static int (*const verbs[VERB_NONE])(struct command *command) = {
     [VERB_SWEEP] = verb_sweep,
     [VERB_COMPARE] = verb_compare,
     [VERB_WORKSHEET] = verb_worksheet,
+    [VERB_EXERCISE] = verb_exercise,
     [VERB_LIST] = verb_list,
     [VERB_SCHEMA] = verb_schema,
 };

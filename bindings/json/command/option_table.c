@@ -12,13 +12,14 @@
 #define SWEEP (1u << VERB_SWEEP)
 #define COMPARE (1u << VERB_COMPARE)
 #define WORKSHEET (1u << VERB_WORKSHEET)
+#define EXERCISE (1u << VERB_EXERCISE)
 #define LIST (1u << VERB_LIST)
 /* The verbs that judge surveys. */
 #define JUDGING (CHECK | EXPLAIN | DRAW | SOLVE | SWEEP | COMPARE | WORKSHEET)
 /* Those that lead a quantity through its values. */
 #define STEPPING (SOLVE | SWEEP)
 /* Those that write pages of text, too. */
-#define PAGES (SOLVE | COMPARE | WORKSHEET)
+#define PAGES (SOLVE | COMPARE | WORKSHEET | EXERCISE)
 #define EVERY ((1u << VERB_COUNT) - 1)
 #define NONE (1u << VERB_NONE)
 
@@ -63,6 +64,18 @@ static const struct option_entry options[] = {
      "json|text|markdown|html|svg"},
     {OPTION_FORMAT, "format", COMPARE, ARGUMENT_WORD,
      "what is written; without it, json", "json|text|markdown|html"},
+    {OPTION_STANDARD, "standard", EXERCISE, ARGUMENT_STANDARD,
+     "ask about this standard; may be repeated", NULL},
+    {OPTION_UNIT, "unit", EXERCISE, ARGUMENT_UNIT, "show lengths in the answers in this unit",
+     NULL},
+    {OPTION_SEED, "seed", EXERCISE, ARGUMENT_TEXT,
+     "which problem: the same number gives the same one; without it, 1", "NUMBER"},
+    {OPTION_LEVEL, "level", EXERCISE, ARGUMENT_WORD,
+     "from one rule to a whole fireplace with traps; without it, 1", "1|2|3|4"},
+    {OPTION_PART, "part", EXERCISE, ARGUMENT_WORD, "which parts; without it, both",
+     "both|problem|answers"},
+    {OPTION_FORMAT, "format", EXERCISE, ARGUMENT_WORD, "what is written; without it, text",
+     "json|text|markdown|html"},
     {OPTION_FORMAT, "format", WORKSHEET, ARGUMENT_WORD,
      "what is written; without it, text; json is a survey document to fill in",
      "json|text|markdown|html"},
@@ -219,6 +232,10 @@ static const struct verb_entry verbs[VERB_COUNT] = {
                         "Writes what has to be measured and observed, in the order of the visit: "
                         "for a kind of appliance, or what a survey still lacks.",
                         NULL, NULL},
+    [VERB_EXERCISE] = {"exercise", "", NULL, 0,
+                       "Makes up a practice problem: a fireplace, what was measured at it, "
+                       "questions, and the answers worked out. The fireplace is invented.",
+                       NULL, NULL},
     [VERB_LIST] = {"list", NULL, WORDS(catalogues), "Writes one of the catalogues as JSON.",
                    "The name of a catalogue is needed.", "No catalogue is called"},
     [VERB_SCHEMA] = {"schema", NULL, WORDS(documents),

@@ -16,6 +16,7 @@ enum command_verb {
     VERB_SWEEP,
     VERB_COMPARE,
     VERB_WORKSHEET,
+    VERB_EXERCISE,
     VERB_LIST,
     VERB_SCHEMA,
     VERB_NONE, /* the command without a verb */
@@ -48,6 +49,9 @@ enum option_id {
     OPTION_VIEW,
     OPTION_APPLIANCE,
     OPTION_FUEL,
+    OPTION_SEED,
+    OPTION_LEVEL,
+    OPTION_PART,
     OPTION_FORMAT,
     OPTION_WIDTH,
     OPTION_HELP,

@@ -155,11 +155,11 @@ static void write_caution(struct json_writer *writer, const ingle_finding *findi
     }
 }
 
-static void write_finding(struct json_writer *writer, const struct json_report *report,
-                          const ingle_finding *finding)
+void json_finding_write(struct json_writer *writer, const ingle_finding *finding,
+                        const ingle_unit *unit)
 {
-    ingle_format format = {.size = sizeof format, .unit = report->unit};
-    if (report->unit == NULL) {
+    ingle_format format = {.size = sizeof format, .unit = unit};
+    if (unit == NULL) {
         format.unit = ingle_standard_unit(ingle_finding_standard(finding));
     }
     ingle_relation relation = ingle_finding_relation(finding);
@@ -192,7 +192,7 @@ static void write_findings(struct json_writer *writer, const struct json_report 
     size_t count = ingle_report_finding_count(report->report);
     json_open_array(writer, "findings");
     for (size_t i = 0; i < count; i++) {
-        write_finding(writer, report, ingle_report_finding_at(report->report, i));
+        json_finding_write(writer, ingle_report_finding_at(report->report, i), report->unit);
     }
     json_close_array(writer);
 }

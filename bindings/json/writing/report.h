@@ -16,6 +16,10 @@ struct json_report {
     const ingle_unit *unit;             /* of lengths as shown; NULL takes each standard's own */
 };
 
+/* Writes a finding; `unit` NULL takes its standard's own. */
+void json_finding_write(struct json_writer *writer, const ingle_finding *finding,
+                        const ingle_unit *unit);
+
 /* Writes the whole document; false if memory failed. */
 bool json_report_write(const struct json_report *report, struct json_writer *writer,
                        bool one_line);

@@ -27,39 +27,6 @@ static bool is_of(const ingle_quantity *quantity, const char *group)
 
 /* ---- what was recorded ----------------------------------------------------------------------- */
 
-/* A choice's name, a flag, or an exact amount with its unit and tolerance. */
-static void write_recorded(struct filling *filling, const ingle_quantity *quantity,
-                           const ingle_amount *amount, int64_t tolerance)
-{
-    struct json_writer *out = filling->out;
-    const char *name = ingle_quantity_name(quantity);
-    char digits[64];
-    if (amount->dimension == INGLE_CHOICE) {
-        json_text(out, name, ingle_quantity_choice_at(quantity, (size_t)amount->value));
-        return;
-    }
-    if (amount->dimension == INGLE_FLAG) {
-        json_boolean(out, name, amount->value != 0);
-        return;
-    }
-    ingle_amount width = *amount;
-    width.value = tolerance;
-    const ingle_unit *unit = ingle_amount_unit(amount, &filling->format);
-    json_open_object(out, name);
-    ingle_amount_decimal(amount, unit, digits, sizeof digits, NULL);
-    json_digits(out, "value", digits);
-    if (unit != NULL) {
-        json_text(out, "unit", ingle_unit_id(unit));
-    }
-    if (tolerance > 0 && unit != NULL) {
-        ingle_amount_decimal(&width, unit, digits, sizeof digits, NULL);
-        size_t length = strlen(digits);
-        snprintf(digits + length, sizeof digits - length, " %s", ingle_unit_id(unit));
-        json_text(out, "tolerance", digits);
-    }
-    json_close_object(out);
-}
-
 static void write_item(struct filling *filling, const char *group, size_t item)
 {
     for (size_t i = 0; i < ingle_quantity_count(); i++) {
@@ -68,7 +35,7 @@ static void write_item(struct filling *filling, const char *group, size_t item)
         int64_t tolerance;
         if (is_of(quantity, group) &&
             ingle_survey_get(filling->json->reader.survey, quantity, item, &amount, &tolerance)) {
-            write_recorded(filling, quantity, &amount, tolerance);
+            json_recorded(filling->out, quantity, &amount, tolerance, &filling->format);
         }
     }
 }

@@ -16,5 +16,6 @@ int verb_solve(struct command *command);
 int verb_sweep(struct command *command);
 int verb_compare(struct command *command);
 int verb_worksheet(struct command *command);
+int verb_exercise(struct command *command);
 
 #endif
