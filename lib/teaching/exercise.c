@@ -14,8 +14,8 @@ static const struct {
     {"One or two rules on one topic.", 2},
     {"A few rules on the opening and what is around it.", 5},
     {"A whole fireplace.", 9},
-    {"A whole fireplace with traps: measures exactly at a limit, units of both kinds, an insert that "
-     "stands on the hearth.",
+    {"A whole fireplace with traps: measures exactly at a limit, units of both kinds, an insert "
+     "that stands on the hearth.",
      EXERCISE_QUESTIONS},
 };
 

@@ -14,7 +14,8 @@ from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAI
                        TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
-VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet", "exercise", "list", "schema"]
+VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet", "exercise", "list",
+         "schema"]
 NEEDED = {"exercise": ["--standard", "irc-2021"],
           "solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
           "list": ["units"], "schema": ["survey"]}
@@ -69,7 +70,8 @@ class Help(unittest.TestCase):
                             "--with-from": ["30 in"], "--with-to": ["36 in"],
                             "--with-step": ["1 in"], "--rule": ["hearth-front"],
                             "--format": ["text" if verb == "explain" else "json"],
-                            "--width": ["60"], "--least": ["fails"], "--view": ["plan"], "--seed": ["7"], "--level": ["2"], "--part": ["problem"],
+                            "--width": ["60"], "--least": ["fails"], "--view": ["plan"], "--seed": ["7"],
+                            "--level": ["2"], "--part": ["problem"],
                             "--appliance": ["stove"], "--fuel": ["wood"],
                             "--amendments": [self.town]}
                 alone = {"--appliance": ["--standard", "irc-2021"],

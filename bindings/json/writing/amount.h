@@ -20,7 +20,7 @@ void json_amount(struct json_writer *writer, const char *name, const ingle_amoun
 void json_amount_of(struct json_writer *writer, const char *name, const ingle_quantity *quantity,
                     const ingle_amount *amount, const ingle_format *format);
 
-/* What a survey document has of a quantity, by its name: a choice, a flag, or a value and a unit. */
+/* What a survey document has of a quantity, by its name: a choice, a flag, or value and unit. */
 void json_recorded(struct json_writer *writer, const ingle_quantity *quantity,
                    const ingle_amount *amount, int64_t tolerance, const ingle_format *format);
 
