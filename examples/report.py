@@ -17,8 +17,7 @@ IN_WORDS = {"fails": "failed", "too-close": "too close to call",
             "by-listing": "for the listing to decide", "unmeasured": "not measured",
             "meets": "met"}
 
-RELATIONS = {"at-least": "at least ", "at-most": "no more than ", "less-than": "less than ",
-             "is": "", "is-not": "not "}
+RELATIONS = {"at-least": "at least ", "at-most": "no more than ", "less-than": "less than "}
 
 RULES_NAMED = 3  # more rules that lack the same measurement are counted
 
@@ -33,13 +32,6 @@ def capitalized(text):
 def listed(words):
     """One, two and three: as people list things."""
     return " and ".join(filter(None, [", ".join(words[:-1]), words[-1]]))
-
-
-def place(pointer):
-    """/survey/hearth/front in words; an item of a list by its number, counted from 1."""
-    parts = pointer.split("/")[2:]
-    return " ".join(str(int(part) + 1) if part.isdigit() else part.replace("-", " ")
-                    for part in parts)
 
 
 def observed(finding):
@@ -86,7 +78,7 @@ def numbers(finding):
 
 def proof(finding):
     """What was found against what is required, by which text, and how that was computed."""
-    if numbers(finding) and not observed(finding):
+    if not observed(finding) and numbers(finding):
         yield f"- {numbers(finding)}."
     yield f"- Source: {finding['citation']}. Basis: {basis(finding)}."
     steps = [] if observed(finding) else list(calculation(finding))
@@ -112,6 +104,13 @@ def in_full(finding):
 # ---- what is told in one line -----------------------------------------------------------------
 
 
+def named(findings):
+    """What the findings on items of a list call them, and on a list that nobody looked at."""
+    for finding in findings:
+        if finding["subject"].count("/") != 3:
+            yield finding["subject"], finding["label"]
+
+
 def needed_for(missing):
     rules = list(dict.fromkeys(missing["for"]))
     if len(rules) > RULES_NAMED:
@@ -122,16 +121,23 @@ def needed_for(missing):
 def not_measured(report):
     if not report["unmeasured"]:
         return
-    labels = {finding["subject"]: finding["label"] for finding in report["findings"]}
+    labels = dict(named(report["findings"]))
     yield from ["## Not measured", ""]
     for missing in report["unmeasured"]:
-        name = labels.get(missing["quantity"], place(missing["quantity"]))
+        name = labels.get(missing["quantity"], missing["label"])
         yield f"- **{capitalized(name)}** (for {needed_for(missing)}): {missing['how']}"
     yield ""
 
 
 def row(cells):
     return "| " + " | ".join(cell.replace("|", "\\|") for cell in cells) + " |"
+
+
+def compared(finding):
+    """What was found and what is required; of something seen the sentence says both."""
+    if observed(finding):
+        return capitalized(finding["sentence"]).rstrip("."), ""
+    return finding["measured"]["text"], required(finding)
 
 
 def met(report):
@@ -141,8 +147,8 @@ def met(report):
     yield from ["## Meets", "", row(["what", "found", "required", "source", "basis"]),
                 row(["---"] * 5)]
     for finding in findings:
-        yield row([capitalized(finding["label"]), finding["measured"]["text"], required(finding),
-                   finding["citation"], basis(finding)])
+        yield row([capitalized(finding["label"]), *compared(finding), finding["citation"],
+                   basis(finding)])
     yield ""
 
 

@@ -155,6 +155,9 @@ INGLE_API const ingle_missing *ingle_report_missing_at(const ingle_report *repor
 /** Which quantity it is. */
 INGLE_API const ingle_quantity *ingle_missing_quantity(const ingle_missing *missing);
 
+/** What it is, in words; where a whole group was not looked at, the group's name. */
+INGLE_API const char *ingle_missing_label(const ingle_missing *missing);
+
 /** How it is measured; where a whole group was not looked at, how that is recorded. */
 INGLE_API const char *ingle_missing_how(const ingle_missing *missing);
 
@@ -208,6 +211,15 @@ INGLE_API const char *ingle_finding_reading(const ingle_finding *finding);
 /** 1 if what is required is the appliance's own listing's, to which the rule gave way; else 0. */
 INGLE_API int ingle_finding_by_listing(const ingle_finding *finding);
 
+/**
+ * Who should look next: who puts right what fails, who measures what is not recorded, who looks a
+ * listing up. NULL for nobody in particular, and where nothing is left to do.
+ */
+INGLE_API const char *ingle_finding_refer(const ingle_finding *finding);
+
+/** Which inspection is called for, and why; NULL where none is, or the rule is met or unjudged. */
+INGLE_API const char *ingle_finding_inspection(const ingle_finding *finding);
+
 /** Gets what was measured. @returns 1, or 0 if it was not, and then nothing is written. */
 INGLE_API int ingle_finding_measured(const ingle_finding *finding, ingle_amount *amount);
 
@@ -247,7 +259,10 @@ typedef int32_t ingle_finding_part;
 enum {
     /** The JSON pointer of what was judged: `/survey/hearth/front`. */
     INGLE_FINDING_SUBJECT = 1,
-    /** What was judged, in words, with the item's label. */
+    /**
+     * What the rule is about, in words; the quantity where the rule judges several, or an item of a
+     * repeating group with the item's label.
+     */
     INGLE_FINDING_LABEL = 2,
     /** Publication, edition and section, and the amendment if there is one. */
     INGLE_FINDING_CITATION = 3,

@@ -1,69 +1,59 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * The words of findings, steps and remedies, made only when somebody asks for them.
+ * The words of findings, made only when somebody asks for them.
  */
-#include "base/text.h"
 #include "check/notices.h"
 #include "check/report.h"
-#include "formulas/flue.h"
+#include "check/words.h"
 
-#include <string.h>
+/* ---- what was judged ------------------------------------------------------------------------ */
 
-/* A text that is being written, and how its amounts are shown. */
-struct words {
-    struct text text;
-    const ingle_format *format;
-    ingle_status status; /* INGLE_OK, or why an amount could not be written */
-};
-
-static void add_amount(struct words *words, ingle_amount amount)
+static const struct matter *matter_of(const struct ingle_finding *finding)
 {
-    char written[80];
-    size_t length;
-    ingle_status status =
-        ingle_amount_format(&amount, words->format, written, sizeof written, &length);
-    if (status < 0) {
-        words->status = status;
-        return;
-    }
-    text_add_bytes(&words->text, written, length);
+    return &matters[finding->rule->matter];
 }
 
-static ingle_status words_end(struct words *words, size_t *length)
+static bool is_item(const struct ingle_finding *finding)
 {
-    ingle_status status = text_end(&words->text, length);
-    return words->status != INGLE_OK ? words->status : status;
+    return groups[quantities[finding->judged].group].repeats && finding->item != ITEM_NONE;
 }
 
-static void add_pointer(struct text *text, enum quantity_id quantity, size_t item)
+/* What people call the item, or else its number. */
+static void add_item(struct text *text, const struct ingle_finding *finding)
 {
-    if (item == ITEM_NONE && groups[quantities[quantity].group].repeats) {
-        text_add(text, "/survey/");
-        text_add(text, groups[quantities[quantity].group].id);
+    const char *group = groups[quantities[finding->judged].group].id;
+    const char *label = ingle_survey_item_label(finding->report->survey, group, finding->item);
+    if (label != NULL) {
+        text_add(text, label);
     } else {
-        survey_add_pointer(text, quantity, item);
+        text_add(text, group);
+        text_add(text, " ");
+        text_add_unsigned(text, finding->item + 1);
     }
+    text_add(text, ": ");
 }
 
-/* ---- findings ------------------------------------------------------------------------------- */
-
+/* The matter says more than the quantity, but several quantities of a matter are told apart. */
 static void add_label(struct text *text, const struct ingle_finding *finding)
 {
-    const struct ingle_quantity *quantity = &quantities[finding->judged];
-    const char *group = groups[quantity->group].id;
-    if (groups[quantity->group].repeats && finding->item != ITEM_NONE) {
-        const char *label =
-            ingle_survey_item_label(finding->report->survey, group, finding->item);
-        if (label != NULL) {
-            text_add(text, label);
-        } else {
-            text_add(text, group);
-            text_add(text, " ");
-            text_add_unsigned(text, finding->item + 1);
-        }
-        text_add(text, ": ");
+    if (is_item(finding)) {
+        add_item(text, finding);
     }
-    text_add(text, quantity->label);
+    text_add(text, is_item(finding) || matter_judged_count(finding->rule->matter) > 1
+                       ? quantities[finding->judged].label
+                       : matter_of(finding)->label);
+}
+
+/* The beginning of a sentence; an item's own label stays as people write it. */
+static void add_beginning(struct text *text, const struct ingle_finding *finding,
+                          const char *words)
+{
+    if (is_item(finding)) {
+        add_item(text, finding);
+        text_add(text, words);
+    } else {
+        words_add_first(text, words);
+    }
 }
 
 static void add_citation(struct text *text, const struct ingle_finding *finding)
@@ -90,41 +80,77 @@ static void add_citation(struct text *text, const struct ingle_finding *finding)
     }
 }
 
-static void add_missing(struct text *text, const struct ingle_finding *finding)
-{
-    for (size_t i = 0; i < finding->missing_count; i++) {
-        text_add(text, i == 0 ? "" : i + 1 == finding->missing_count ? " and " : ", ");
-        text_add(text, quantities[finding->missing[i]].id);
-    }
-    text_add(text, finding->missing_count == 1 ? " is not recorded" : " are not recorded");
-}
-
 static ingle_amount amount_of(const struct ingle_finding *finding, int64_t value)
 {
     return quantity_amount(finding->judged, value);
 }
 
-static void add_state(struct text *text, const struct ingle_finding *finding, int64_t value)
+/* ---- what is seen --------------------------------------------------------------------------- */
+
+static bool is_seen(const struct ingle_quantity *quantity)
+{
+    return quantity->dimension == INGLE_FLAG || quantity->dimension == INGLE_CHOICE;
+}
+
+/* The state as a clause; NULL where the catalogue has none. */
+static const char *seen_clause(const struct ingle_quantity *quantity, int64_t value)
+{
+    return quantity->dimension == INGLE_FLAG ? quantity->when[value]
+                                             : quantity->choices[value].when;
+}
+
+/* What a rule asks that wants the state; NULL where the catalogue has no words for it. */
+static const char *seen_wish(const struct ingle_quantity *quantity, int64_t value)
+{
+    return quantity->dimension == INGLE_FLAG ? quantity->asks[value]
+                                             : quantity->choices[value].asks;
+}
+
+static void add_wish(struct text *text, const struct ingle_finding *finding)
 {
     const struct ingle_quantity *quantity = &quantities[finding->judged];
-    if (quantity->dimension == INGLE_FLAG) {
-        text_add(text, value != 0 ? "yes" : "no");
+    const char *wish = seen_wish(quantity, finding->required);
+    text_add(text, "; the rule asks ");
+    if (wish != NULL) {
+        text_add(text, wish);
     } else {
-        text_add(text, quantity->choices[value].label);
+        text_add(text, "for: ");
+        words_add_state(text, quantity, finding->required);
+    }
+}
+
+/* Where another state is seen than the one a rule forbids, that says no more than this. */
+static void add_forbidden(struct text *text, const struct ingle_finding *finding)
+{
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    const char *clause = seen_clause(quantity, finding->required);
+    text_add(text, clause != NULL ? "; all this rule forbids is that "
+                                  : "; all this rule forbids is: ");
+    if (clause != NULL) {
+        text_add(text, clause);
+    } else {
+        words_add_state(text, quantity, finding->required);
     }
 }
 
 /* What is seen has no margin: it is so, or it is not. */
-static void add_observation(struct words *words, const struct ingle_finding *finding)
+static void add_observation(struct text *text, const struct ingle_finding *finding)
 {
-    bool wanted = finding->relation == INGLE_IS;
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    const char *clause = seen_clause(quantity, finding->measured);
     bool same = finding->measured == finding->required;
-    add_state(&words->text, finding, finding->measured);
+    add_beginning(text, finding, clause != NULL ? clause : quantity->label);
+    if (clause == NULL) {
+        text_add(text, ": ");
+        words_add_state(text, quantity, finding->measured);
+    }
     if (same) {
-        text_add(&words->text, wanted ? ", as required" : "; this is not allowed");
+        text_add(text, finding->relation == INGLE_IS ? ", as the rule asks"
+                                                     : ", which the rule does not allow");
+    } else if (finding->relation == INGLE_IS) {
+        add_wish(text, finding);
     } else {
-        text_add(&words->text, wanted ? "; required is: " : "; not allowed is: ");
-        add_state(&words->text, finding, finding->required);
+        add_forbidden(text, finding);
     }
 }
 
@@ -132,6 +158,8 @@ static bool is_observation(const struct ingle_finding *finding)
 {
     return finding->relation == INGLE_IS || finding->relation == INGLE_IS_NOT;
 }
+
+/* ---- what is measured ----------------------------------------------------------------------- */
 
 /* The limit itself is then too much. */
 static bool asks_for_less(const struct ingle_finding *finding)
@@ -143,13 +171,13 @@ static void add_limit(struct words *words, const struct ingle_finding *finding)
 {
     if (asks_for_less(finding)) {
         text_add(&words->text, "less than ");
-        add_amount(words, amount_of(finding, finding->required));
+        words_add_amount(words, amount_of(finding, finding->required));
         text_add(&words->text, " is required");
         return;
     }
     text_add(&words->text,
              finding->relation == INGLE_AT_LEAST ? "at least " : "no more than ");
-    add_amount(words, amount_of(finding, finding->required));
+    words_add_amount(words, amount_of(finding, finding->required));
     text_add(&words->text,
              finding->relation == INGLE_AT_LEAST ? " is required" : " is allowed");
 }
@@ -163,7 +191,7 @@ static void add_margin(struct words *words, const struct ingle_finding *finding)
         return;
     }
     text_add(&words->text, ": ");
-    add_amount(words, amount_of(finding, margin < 0 ? -margin : margin));
+    words_add_amount(words, amount_of(finding, margin < 0 ? -margin : margin));
     if (margin > 0) {
         text_add(&words->text, " to spare");
     } else {
@@ -174,8 +202,11 @@ static void add_margin(struct words *words, const struct ingle_finding *finding)
 
 static void add_judgement(struct words *words, const struct ingle_finding *finding)
 {
-    add_amount(words, amount_of(finding, finding->measured));
-    text_add(&words->text, " measured");
+    add_beginning(&words->text, finding, quantities[finding->judged].label);
+    text_add(&words->text, ": ");
+    words_add_amount(words, amount_of(finding, finding->measured));
+    text_add(&words->text,
+             quantities[finding->judged].dimension == INGLE_COUNT ? " found" : " measured");
     if (finding->has_required) {
         text_add(&words->text, ", ");
         add_limit(words, finding);
@@ -187,23 +218,79 @@ static void add_judgement(struct words *words, const struct ingle_finding *findi
     }
 }
 
-/* The label as a sentence begins. An item's own label stays as people write it. */
-static void add_label_first(struct text *text, const struct ingle_finding *finding)
+/* ---- what is not known ---------------------------------------------------------------------- */
+
+static bool lacks_what_it_judges(const struct ingle_finding *finding)
 {
-    const struct ingle_quantity *quantity = &quantities[finding->judged];
-    if (groups[quantity->group].repeats) {
-        add_label(text, finding);
-        return;
-    }
-    char first = quantity->label[0];
-    char upper = first >= 'a' && first <= 'z' ? (char)(first - 'a' + 'A') : first;
-    text_add_bytes(text, &upper, 1);
-    text_add(text, quantity->label + 1);
+    return finding->missing_count == 1 && finding->missing[0] == finding->judged;
 }
 
-static void add_sentence(struct words *words, const struct ingle_finding *finding)
+static void add_missing_name(struct text *text, enum quantity_id id)
 {
-    add_label_first(&words->text, finding);
+    const struct ingle_quantity *quantity = &quantities[id];
+    const char *clause = quantity->dimension == INGLE_FLAG ? quantity->when[1] : NULL;
+    text_add(text, clause != NULL ? "whether " : "");
+    text_add(text, clause != NULL ? clause : quantity->label);
+}
+
+/* By their labels, parted so that a label may hold a comma. */
+static void add_missing(struct text *text, const struct ingle_finding *finding)
+{
+    text_add(text, "not judged, since this is not recorded: ");
+    for (size_t i = 0; i < finding->missing_count; i++) {
+        text_add(text, i == 0 ? "" : "; ");
+        add_missing_name(text, finding->missing[i]);
+    }
+}
+
+/* What is seen is said as a question: its label alone would read as an answer. */
+static void add_question(struct text *text, const struct ingle_finding *finding)
+{
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    const char *clause = quantity->dimension == INGLE_FLAG ? quantity->when[1] : NULL;
+    if (clause != NULL) {
+        add_beginning(text, finding, "whether ");
+        text_add(text, clause);
+    } else {
+        add_beginning(text, finding,
+                      finding->item == ITEM_NONE ? matter_of(finding)->label : quantity->label);
+    }
+}
+
+static void add_unmeasured(struct words *words, const struct ingle_finding *finding)
+{
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    bool limit = finding->has_required && !is_seen(quantity);
+    bool alone = lacks_what_it_judges(finding);
+    add_question(&words->text, finding);
+    text_add(&words->text, alone ? ": not recorded" : ": ");
+    if (limit) {
+        text_add(&words->text, alone ? "; " : "");
+        add_limit(words, finding);
+        text_add(&words->text, alone ? "" : "; ");
+    }
+    if (!alone) {
+        add_missing(&words->text, finding);
+    } else if (finding->has_required && finding->relation == INGLE_IS) {
+        add_wish(&words->text, finding);
+    }
+}
+
+static void add_look_up(struct words *words, const struct ingle_finding *finding)
+{
+    text_add(&words->text,
+             "the appliance's own label or manual decides; look up what it says of this");
+    if (finding->has_measured && !is_seen(&quantities[finding->judged])) {
+        text_add(&words->text, ", and compare that with the ");
+        words_add_amount(words, amount_of(finding, finding->measured));
+        text_add(&words->text, " measured");
+    }
+}
+
+/* Why nothing was judged, or nothing has to be. */
+static void add_no_judgement(struct words *words, const struct ingle_finding *finding)
+{
+    add_beginning(&words->text, finding, quantities[finding->judged].label);
     text_add(&words->text, ": ");
     if (finding->replaced) {
         text_add(&words->text, finding->rule->role == ORDINARY
@@ -212,18 +299,21 @@ static void add_sentence(struct words *words, const struct ingle_finding *findin
     } else if (finding->outside) {
         text_add(&words->text, "the publication prints no value for this, and none is made up");
     } else if (finding->verdict == INGLE_BY_LISTING) {
-        text_add(&words->text, "the appliance's own label or manual decides; look up ");
-        text_add(&words->text, quantities[finding->missing[0]].label);
-    } else if (finding->verdict == INGLE_NOT_APPLICABLE) {
+        add_look_up(words, finding);
+    } else {
         text_add(&words->text, "the rule does not apply");
+    }
+}
+
+static void add_sentence(struct words *words, const struct ingle_finding *finding)
+{
+    if (finding->replaced || finding->outside || finding->verdict == INGLE_BY_LISTING ||
+        finding->verdict == INGLE_NOT_APPLICABLE) {
+        add_no_judgement(words, finding);
     } else if (finding->verdict == INGLE_UNMEASURED) {
-        add_missing(&words->text, finding);
-        if (finding->has_required && !is_observation(finding)) {
-            text_add(&words->text, "; ");
-            add_limit(words, finding);
-        }
+        add_unmeasured(words, finding);
     } else if (is_observation(finding)) {
-        add_observation(words, finding);
+        add_observation(&words->text, finding);
     } else {
         add_judgement(words, finding);
     }
@@ -255,7 +345,7 @@ ingle_status ingle_finding_text(const ingle_finding *finding, ingle_finding_part
     struct words words = {text_start(buffer, capacity), format, INGLE_OK};
     switch (part) {
     case INGLE_FINDING_SUBJECT:
-        add_pointer(&words.text, finding->judged, finding->item);
+        words_add_pointer(&words.text, finding->judged, finding->item);
         break;
     case INGLE_FINDING_LABEL:
         add_label(&words.text, finding);
@@ -282,7 +372,7 @@ ingle_status ingle_finding_missing_text(const ingle_finding *finding, size_t ind
         return INGLE_ERROR_ARGUMENT;
     }
     struct text text = text_start(buffer, capacity);
-    add_pointer(&text, finding->missing[index], finding->item);
+    words_add_pointer(&text, finding->missing[index], finding->item);
     return text_end(&text, length);
 }
 
@@ -293,143 +383,6 @@ ingle_status ingle_missing_subject_text(const ingle_missing *missing, char *buff
         return INGLE_ERROR_ARGUMENT;
     }
     struct text text = text_start(buffer, capacity);
-    add_pointer(&text, missing->quantity, missing->item);
+    words_add_pointer(&text, missing->quantity, missing->item);
     return text_end(&text, length);
-}
-
-/* ---- steps ---------------------------------------------------------------------------------- */
-
-static void add_operand_amount(struct words *words, const struct operand *operand)
-{
-    if (operand->quantity == QUANTITY_NONE) {
-        add_amount(words, operand->amount);
-    } else if (operand->amount.dimension == INGLE_FLAG) {
-        text_add(&words->text, operand->amount.value != 0 ? "yes" : "no");
-    } else {
-        text_add(&words->text, quantities[operand->quantity].choices[operand->amount.value].id);
-    }
-}
-
-/* The expression with its operands put in, by their names or by their amounts. */
-static void add_expression(struct words *words, const ingle_step *step, bool amounts)
-{
-    const char *rest = step->expression;
-    const char *brace;
-    while ((brace = strchr(rest, '{')) != NULL) {
-        const struct operand *operand = &step->operands[brace[1] - '0'];
-        text_add_bytes(&words->text, rest, (size_t)(brace - rest));
-        if (amounts) {
-            add_operand_amount(words, operand);
-        } else {
-            text_add(&words->text, operand->name);
-        }
-        rest = brace + 3;
-    }
-    text_add(&words->text, rest);
-}
-
-static void add_step_sentence(struct words *words, const ingle_step *step)
-{
-    text_add(&words->text, step->label);
-    text_add(&words->text, ": ");
-    add_expression(words, step, false);
-    text_add(&words->text, step->has_result ? " = " : ", here ");
-    add_expression(words, step, true);
-    if (step->has_result && strcmp(step->expression, "{0}") != 0) {
-        text_add(&words->text, " = ");
-        add_amount(words, step->result);
-    }
-    text_add(&words->text, ".");
-    if (step->remark != NULL) {
-        text_add(&words->text, " ");
-        text_add(&words->text, step->remark);
-    }
-}
-
-ingle_status ingle_step_text(const ingle_step *step, ingle_step_part part,
-                             const ingle_format *format, char *buffer, size_t capacity,
-                             size_t *length)
-{
-    if (step == NULL || (buffer == NULL && capacity > 0)) {
-        return INGLE_ERROR_ARGUMENT;
-    }
-    struct words words = {text_start(buffer, capacity), format, INGLE_OK};
-    switch (part) {
-    case INGLE_STEP_EXPRESSION:
-        add_expression(&words, step, false);
-        break;
-    case INGLE_STEP_SUBSTITUTED:
-        add_expression(&words, step, true);
-        break;
-    case INGLE_STEP_SENTENCE:
-        add_step_sentence(&words, step);
-        break;
-    case INGLE_STEP_REMARK:
-        text_add(&words.text, step->remark == NULL ? "" : step->remark);
-        break;
-    default:
-        return INGLE_ERROR_ARGUMENT;
-    }
-    return words_end(&words, length);
-}
-
-/* ---- remedies ------------------------------------------------------------------------------- */
-
-static void add_amount_remedy(struct words *words, const struct ingle_remedy *remedy)
-{
-    const struct ingle_quantity *quantity = &quantities[remedy->quantity];
-    const char *lead = remedy->direction > 0 ? quantity->increase : quantity->decrease;
-    ingle_amount amount;
-    ingle_remedy_amount(remedy, &amount);
-    text_add(&words->text, lead != NULL ? lead : quantity->label);
-    text_add(&words->text, " ");
-    add_amount(words, amount);
-    amount.value = remedy->direction * (remedy->to - remedy->from);
-    text_add(&words->text, " (");
-    add_amount(words, amount);
-    text_add(&words->text, remedy->direction > 0 ? " more)." : " less).");
-}
-
-static void add_liner_remedy(struct words *words, const struct ingle_remedy *remedy)
-{
-    const ingle_standard *standard = remedy->report->findings[remedy->finding].standard;
-    for (size_t i = 0; i < standard->liner_count; i++) {
-        const struct liner *liner = &standard->liners[i];
-        if ((int64_t)liner->liner == remedy->to) {
-            text_add(&words->text, "Reline the flue: ");
-            text_add(&words->text, quantities[QUANTITY_FLUE_LINER].choices[liner->liner].id);
-            text_add(&words->text, " is the smallest liner of ");
-            text_add(&words->text, liner->table);
-            text_add(&words->text, " that would do, with a net area of ");
-            add_amount(words, quantity_amount(QUANTITY_FLUE_NET_AREA, liner->net_area));
-            text_add(&words->text, ".");
-            return;
-        }
-    }
-}
-
-ingle_status ingle_remedy_text(const ingle_remedy *remedy, ingle_remedy_part part,
-                               const ingle_format *format, char *buffer, size_t capacity,
-                               size_t *length)
-{
-    if (remedy == NULL || (buffer == NULL && capacity > 0)) {
-        return INGLE_ERROR_ARGUMENT;
-    }
-    struct words words = {text_start(buffer, capacity), format, INGLE_OK};
-    switch (part) {
-    case INGLE_REMEDY_SUBJECT:
-        add_pointer(&words.text, remedy->quantity,
-                    remedy->report->findings[remedy->finding].item);
-        break;
-    case INGLE_REMEDY_SENTENCE:
-        if (remedy->direction == 0) {
-            add_liner_remedy(&words, remedy);
-        } else {
-            add_amount_remedy(&words, remedy);
-        }
-        break;
-    default:
-        return INGLE_ERROR_ARGUMENT;
-    }
-    return words_end(&words, length);
 }

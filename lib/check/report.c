@@ -138,6 +138,12 @@ const ingle_quantity *ingle_missing_quantity(const ingle_missing *missing)
     return &quantities[missing->quantity];
 }
 
+const char *ingle_missing_label(const ingle_missing *missing)
+{
+    const struct ingle_quantity *quantity = &quantities[missing->quantity];
+    return missing->item == ITEM_NONE ? groups[quantity->group].id : quantity->label;
+}
+
 const char *ingle_missing_how(const ingle_missing *missing)
 {
     const struct ingle_quantity *quantity = &quantities[missing->quantity];
@@ -210,6 +216,27 @@ ingle_relation ingle_finding_relation(const ingle_finding *finding)
 int ingle_finding_by_listing(const ingle_finding *finding)
 {
     return finding->by_listing;
+}
+
+/* Beyond its rule's own words, a listing that is not known is somebody's to look up. */
+const char *ingle_finding_refer(const ingle_finding *finding)
+{
+    switch (finding->verdict) {
+    case INGLE_FAILS:
+    case INGLE_TOO_CLOSE:
+    case INGLE_UNMEASURED:
+        return ingle_rule_refer(finding->rule);
+    case INGLE_BY_LISTING:
+        return "whoever has the label and the manual at hand; where both are gone, the "
+               "appliance's maker or the laboratory that listed it";
+    default:
+        return NULL;
+    }
+}
+
+const char *ingle_finding_inspection(const ingle_finding *finding)
+{
+    return finding->verdict >= INGLE_TOO_CLOSE ? ingle_rule_inspection(finding->rule) : NULL;
 }
 
 static int give(const ingle_finding *finding, bool has, int64_t value, ingle_amount *amount)

@@ -6,7 +6,7 @@
 #include <string.h>
 
 #define CHOICES(list) static const struct choice choices_##list[] = {
-#define CHOICE(list, name, id, label) {id, label},
+#define CHOICE(list, name, id_text, ...) {.id = id_text, .label = __VA_ARGS__},
 #define CHOICES_END(list) };
 #define GROUP(name, id, ...)
 #define QUANTITY(group, name, id, dimension, ...)
@@ -18,7 +18,7 @@
 #undef QUANTITY
 
 #define CHOICES(list)
-#define CHOICE(list, name, id, label)
+#define CHOICE(list, name, ...)
 #define CHOICES_END(list)
 #define CHOICES_OF(list) choices_##list, .choice_count = CHOICE_##list##_COUNT
 

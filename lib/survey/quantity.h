@@ -13,7 +13,7 @@
 
 /* Each list of choices is an enum: CHOICE_FLUE_SHAPE_ROUND is its index among the shapes. */
 #define CHOICES(list) enum choice_##list {
-#define CHOICE(list, name, id, label) CHOICE_##list##_##name,
+#define CHOICE(list, name, ...) CHOICE_##list##_##name,
 #define CHOICES_END(list) CHOICE_##list##_COUNT };
 #define GROUP(name, id, ...)
 #define QUANTITY(group, name, id, dimension, ...)
@@ -25,7 +25,7 @@
 #undef QUANTITY
 
 #define CHOICES(list)
-#define CHOICE(list, name, id, label)
+#define CHOICE(list, name, ...)
 #define CHOICES_END(list)
 
 enum group_id {
@@ -63,9 +63,15 @@ enum stop_id {
     STOP_COUNT
 };
 
+/*
+ * What is judged by being seen has words of its own. `when` says that it is so, as a clause that
+ * follows "we saw that"; `asks` is what a rule asks that wants just this, after "the rule asks".
+ */
 struct choice {
     const char *id;
     const char *label;
+    const char *when; /* NULL where no rule judges the list */
+    const char *asks; /* NULL where no rule wants this choice */
 };
 
 struct group {
@@ -83,6 +89,8 @@ struct ingle_quantity {
     const struct choice *choices;
     const char *increase; /* how a remedy begins that makes it larger; NULL if none does */
     const char *decrease; /* the same for smaller */
+    const char *when[2];  /* a flag's clauses for no and yes, as of struct choice */
+    const char *asks[2];
     int64_t least;
     int64_t most;
     ingle_dimension dimension;

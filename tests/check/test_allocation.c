@@ -185,7 +185,7 @@ static size_t calls_of_a_whole_job(void)
     assert_true(ingle_report_finding_count(job.report) > 2 * PIECES);
     assert_true(ingle_report_missing_count(job.report) >= PIECES);
     assert_non_null(strstr(said_without_failure, "Extend the hearth"));
-    assert_non_null(strstr(said_without_failure, "opening area: "));
+    assert_non_null(strstr(said_without_failure, "Opening area: "));
     assert_non_null(strstr(said_without_failure, "by-law 7-2"));
     end_job(&job);
     return job.memory.calls;

@@ -281,7 +281,9 @@ static void an_unmeasured_finding_still_says_what_is_required(void **state)
     assert_int_equal(ingle_finding_missing_count(front), 1);
     assert_ptr_equal(ingle_finding_missing_at(front, 0), ingle_quantity_find("hearth.front"));
     assert_null(ingle_finding_missing_at(front, 1));
-    expect_part(front, INGLE_FINDING_SENTENCE, "hearth.front is not recorded; at least 20 in");
+    expect_part(front, INGLE_FINDING_SENTENCE,
+                "Hearth extension in front of the opening: not recorded; at least 20 in is "
+                "required.");
     expect_part(front, INGLE_FINDING_CAUTION, "Not judged. If the rule is not met: ");
     /* What the requirement rests on is another matter. */
     record("hearth.front", "20 in", NULL);
@@ -292,11 +294,12 @@ static void an_unmeasured_finding_still_says_what_is_required(void **state)
     assert_int_equal(ingle_finding_required(front, &amount), 0);
     expect_measured(front, INCHES(20));
     assert_ptr_equal(ingle_finding_missing_at(front, 0), ingle_quantity_find("opening.height"));
-    expect_part(front, INGLE_FINDING_SENTENCE, ": opening.height is not recorded.");
+    expect_part(front, INGLE_FINDING_SENTENCE,
+                ": not judged, since this is not recorded: height of the fireplace opening.");
     forget("opening.width");
     check("irc-2021");
     expect_part(only("hearth-front", "hearth.front"), INGLE_FINDING_SENTENCE,
-                ": opening.width and opening.height are not recorded.");
+                "not recorded: width of the fireplace opening; height of the fireplace opening.");
 }
 
 /* What is missing is listed once, with each of the rules that lack it once. */
@@ -840,8 +843,8 @@ static void the_steps_tell_the_calculation(void **state)
     assert_true(result.value == 42);
     ingle_step_text(ingle_finding_step_at(front, 0), INGLE_STEP_SENTENCE, NULL, text, sizeof text,
                     NULL);
-    assert_string_equal(text, "opening area: opening.width × opening.height = 36 in × 24 in = "
-                              "6 ft2.");
+    assert_string_equal(text, "Opening area: width of the fireplace opening × height of the "
+                              "fireplace opening = 36 in × 24 in = 6 ft2.");
     assert_null(ingle_finding_step_at(front, 4));
     /* What is taken for granted is said, with the table a number is from. */
     const ingle_finding *distance = only("trim-distance", "trim.distance");
@@ -850,6 +853,10 @@ static void the_steps_tell_the_calculation(void **state)
     assert_string_equal(text, "It is not recorded.");
     expect_step(distance, 0, "trim.place", "on-face");
     expect_step(distance, 1, "trim.combustible", "yes");
+    ingle_step_text(ingle_finding_step_at(distance, 0), INGLE_STEP_SENTENCE, NULL, text,
+                    sizeof text, NULL);
+    assert_string_equal(text, "Taken for granted: how the piece meets the masonry (mounted on the "
+                              "masonry front). It is not recorded.");
 }
 
 static void findings_of_the_same_survey_are_told_alike(void **state)

@@ -267,7 +267,7 @@ static void members_stand_in_the_order_of_the_contract(void **state)
     static const char *const parts[] = {
         "standard", "rule",      "section",  "basis",    "subject", "label",   "verdict",
         "relation", "measured",  "required", "margin",   "reading", "amendment", "citation",
-        "sentence", "missing",   "working",  "remedy",   "caution"};
+        "sentence", "missing",   "working",  "remedy",   "caution", "refer",   "inspection"};
     static const char *const step[] = {"step", "expression", "substituted", "result"};
     static const char *const remedy[] = {"change", "to", "text"};
     assert_int_equal(check_with(DOCUMENT("`id`: `a`, ", "`19 15/16 in`"), NULL), INGLE_OK);

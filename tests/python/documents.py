@@ -167,7 +167,7 @@ def judged(document, standards=None, unit=None, working=True, not_applicable=Fal
     return {
         "verdict": report.verdict,
         "findings": [_finding(each, survey, shown) for each in report],
-        "unmeasured": [{"quantity": each.subject, "for": list(each.rules),
+        "unmeasured": [{"quantity": each.subject, "label": each.label, "for": list(each.rules),
                         "how": each.how} for each in report.missing],
         "notices": list(report.notices),
         "ingle": ingle.__version__,
@@ -211,9 +211,8 @@ def _finding(finding, survey, unit):
              "working": [_step(each, shown) for each in finding.steps],
              "remedy": [{"change": each.subject, "to": _value(each.amount, each.quantity, shown),
                          "text": each.sentence(shown)} for each in finding.remedies],
-             "caution": finding.caution(shown)}
-    if finding.verdict in ("too-close", "fails"):
-        parts.update(refer=finding.rule.refer, inspection=finding.rule.inspection)
+             "caution": finding.caution(shown), "refer": finding.refer,
+             "inspection": finding.inspection}
     found.update({name: part for name, part in parts.items() if part})
     return found
 

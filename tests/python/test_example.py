@@ -16,7 +16,7 @@ class Example(unittest.TestCase):
                               env=dict(os.environ, PYTHONIOENCODING="utf-8"), check=False,
                               stdout=subprocess.PIPE, stderr=subprocess.PIPE)
         self.assertEqual((done.returncode, done.stderr), (0, b""))
-        printed = done.stdout.decode("utf-8")
+        printed = " ".join(done.stdout.decode("utf-8").split())
         # R1001.10: 36 in x 24 in is 6 ft2, so 20 in are due in front of the opening.
         for words in ("FAILS", "MEETS", "R1001.10", "36 in × 24 in", "20 in"):
             self.assertIn(words, printed)

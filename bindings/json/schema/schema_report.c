@@ -144,10 +144,11 @@ static void write_finding(struct json_writer *out)
 
 static void write_unmeasured(struct json_writer *out)
 {
-    static const char *const required[] = {"quantity", "for", "how"};
+    static const char *const required[] = {"quantity", "label", "for", "how"};
     schema_open_array(out, "unmeasured", "What to measure or observe next.");
     schema_open_object(out, "items", NULL);
     schema_reference(out, "quantity", "pointer", "");
+    schema_type(out, "label", "string", "What it is, in words.");
     schema_open_array(out, "for", "The rules that need it.");
     schema_type(out, "items", "string", NULL);
     schema_close_array(out);

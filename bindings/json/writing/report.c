@@ -178,10 +178,8 @@ void json_finding_write(struct json_writer *writer, const ingle_finding *finding
     write_working(writer, finding, &format);
     write_remedies(writer, finding, &format);
     write_caution(writer, finding, &format);
-    if (ingle_finding_verdict(finding) >= INGLE_TOO_CLOSE) {
-        write_if_any(writer, "refer", ingle_rule_refer(ingle_finding_rule(finding)));
-        write_if_any(writer, "inspection", ingle_rule_inspection(ingle_finding_rule(finding)));
-    }
+    write_if_any(writer, "refer", ingle_finding_refer(finding));
+    write_if_any(writer, "inspection", ingle_finding_inspection(finding));
     json_close_object(writer);
 }
 
@@ -206,6 +204,7 @@ static void write_unmeasured(struct json_writer *writer, const ingle_report *rep
         size_t rules = ingle_missing_rule_count(missing);
         json_open_object(writer, NULL);
         json_text_from(writer, "quantity", missing_text, missing, 0, NULL);
+        json_text(writer, "label", ingle_missing_label(missing));
         json_open_array(writer, "for");
         for (size_t j = 0; j < rules; j++) {
             json_text(writer, NULL, ingle_missing_rule_at(missing, j));

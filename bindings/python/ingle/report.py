@@ -160,6 +160,11 @@ class Missing:
         return written(library.ingle_missing_subject_text, self._pointer)
 
     @property
+    def label(self) -> str:
+        """What is missing, in words; where a whole group was not looked at, the group's name."""
+        return library.ingle_missing_label(self._pointer).decode()
+
+    @property
     def how(self) -> str:
         """How it is measured; where a whole group was not looked at, how that is recorded."""
         return library.ingle_missing_how(self._pointer).decode()
@@ -242,6 +247,16 @@ class Finding:
     def by_listing(self) -> bool:
         """Whether what is required is the appliance's own listing's."""
         return bool(library.ingle_finding_by_listing(self._pointer))
+
+    @property
+    def refer(self) -> Optional[str]:
+        """Who should look next; None for nobody in particular."""
+        return decoded(library.ingle_finding_refer(self._pointer))
+
+    @property
+    def inspection(self) -> Optional[str]:
+        """Which inspection is called for, and why; None where none is."""
+        return decoded(library.ingle_finding_inspection(self._pointer))
 
     @property
     def missing(self) -> Tuple[Quantity, ...]:

@@ -1,0 +1,34 @@
+/* SPDX-License-Identifier: MIT */
+/*
+ * What the texts of findings, steps and remedies are made of.
+ */
+#ifndef INGLE_CHECK_WORDS_H
+#define INGLE_CHECK_WORDS_H
+
+#include "base/text.h"
+#include "survey/quantity.h"
+
+#include <ingle/measure.h>
+
+/* A text that is being written, and how its amounts are shown. */
+struct words {
+    struct text text;
+    const ingle_format *format;
+    ingle_status status; /* INGLE_OK, or why an amount could not be written */
+};
+
+void words_add_amount(struct words *words, ingle_amount amount);
+
+/* Ends the text; a failure of an amount comes before one of the text. */
+ingle_status words_end(struct words *words, size_t *length);
+
+/* As a sentence begins: the first letter large. */
+void words_add_first(struct text *text, const char *words);
+
+/* The JSON pointer of a quantity, or of its group where that was not looked at. */
+void words_add_pointer(struct text *text, enum quantity_id quantity, size_t item);
+
+/* A choice or a flag in words. */
+void words_add_state(struct text *text, const struct ingle_quantity *quantity, int64_t value);
+
+#endif
