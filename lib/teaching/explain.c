@@ -224,7 +224,7 @@ static void put_unmeasured(struct explaining *explaining)
             headed = true;
         }
         page_open(page, PAGE_ITEM);
-        page_run(page, PAGE_STRONG, ingle_quantity_label(ingle_missing_quantity(missing)));
+        page_run(page, PAGE_STRONG, ingle_missing_label(missing));
         put_lacking(explaining, missing);
         page_run(page, PAGE_PLAIN, ingle_missing_how(missing));
         page_close(page);

@@ -240,7 +240,6 @@ static ingle_status remedy_text(const void *remedy, int32_t part, const ingle_fo
 
 static void put_advice(struct page *page, const ingle_finding *finding)
 {
-    const ingle_rule *rule = ingle_finding_rule(finding);
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
     for (size_t i = 0; i < ingle_finding_remedy_count(finding); i++) {
         page_fact(page, "To put it right",
@@ -252,14 +251,11 @@ static void put_advice(struct page *page, const ingle_finding *finding)
         page_fact(page, ingle_finding_verdict(finding) == INGLE_MEETS ? "To be known" : "Meanwhile",
                   caution);
     }
-    if (ingle_finding_verdict(finding) < INGLE_TOO_CLOSE) {
-        return;
+    if (ingle_finding_refer(finding) != NULL) {
+        page_fact(page, "Who should look next", ingle_finding_refer(finding));
     }
-    if (ingle_rule_refer(rule) != NULL) {
-        page_fact(page, "Who should look next", ingle_rule_refer(rule));
-    }
-    if (ingle_rule_inspection(rule) != NULL) {
-        page_fact(page, "Inspection called for", ingle_rule_inspection(rule));
+    if (ingle_finding_inspection(finding) != NULL) {
+        page_fact(page, "Inspection called for", ingle_finding_inspection(finding));
     }
 }
 

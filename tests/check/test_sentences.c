@@ -136,8 +136,8 @@ static void what_is_missing_is_named_in_words(void **state)
     expect("firebox-depth", INGLE_UNMEASURED,
            "Depth of the firebox: not recorded; at least 20 in is required.");
     expect("hearth-front", INGLE_UNMEASURED,
-           "Hearth extension in front of the opening: not judged, since this is not recorded: width "
-           "of the fireplace opening.");
+           "Hearth extension in front of the opening: not judged, since this is not recorded: "
+           "width of the fireplace opening.");
     expect("trim-distance", INGLE_UNMEASURED,
            "Distance of combustible trim from the opening: not recorded.");
     expect("cricket-height", INGLE_UNMEASURED,
