@@ -320,14 +320,26 @@ static void add_sentence(struct words *words, const struct ingle_finding *findin
     text_add(&words->text, ".");
 }
 
+/* What was not judged is dangerous only if the rule turns out not to be met. */
+static const char *reservation(ingle_verdict verdict)
+{
+    switch (verdict) {
+    case INGLE_UNMEASURED:
+        return "Not judged. If the rule is not met: ";
+    case INGLE_BY_LISTING:
+        return "Not judged. If what the listing asks is not met: ";
+    default:
+        return "";
+    }
+}
+
 static void add_caution(struct text *text, const struct ingle_finding *finding)
 {
     const char *basis = basis_caution(finding->rule->basis);
     bool warn = finding->verdict >= INGLE_UNMEASURED;
     if (warn) {
-        text_add(text, finding->verdict == INGLE_UNMEASURED ? "Not judged. If the rule is not met: "
-                                                            : "");
-        text_add(text, matters[finding->rule->matter].caution);
+        text_add(text, reservation(finding->verdict));
+        text_add(text, matter_of(finding)->caution);
     }
     if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE && !finding->by_listing) {
         text_add(text, warn ? " " : "");

@@ -5,8 +5,6 @@
  */
 #include "fireplaces.h"
 
-#include <stdio.h>
-
 static ingle_survey *survey;
 static ingle_report *report;
 
@@ -188,6 +186,9 @@ static void a_listing_is_somebody_s_to_look_up(void **state)
     const ingle_finding *finding = first("factory-hearth-front");
     assert_non_null(strstr(ingle_finding_refer(finding), "the laboratory that listed it"));
     assert_null(ingle_finding_inspection(finding));
+    char text[1000];
+    ingle_finding_text(finding, INGLE_FINDING_CAUTION, NULL, text, sizeof text, NULL);
+    assert_int_equal(strncmp(text, "Not judged. If what the listing asks is not met: ", 49), 0);
 }
 
 /* ---- remedies ------------------------------------------------------------------------------- */
