@@ -21,8 +21,8 @@ AMOUNTS = ("measured", "required", "margin")
 # The known words at each place: name -> (type, whether it is needed).
 FILE_WORDS = {"title": (str, True), "cases": (list, True)}
 CASE_WORDS = {"name": (str, True), "source": (dict, True), "kind": (str, True),
-              "note": (str, False), "document": (dict, True), "arguments": (list, False),
-              "expect": (dict, True), "disagrees": (str, False)}
+              "note": (str, False), "document": (dict, True), "also": (list, False),
+              "arguments": (list, False), "expect": (dict, True), "disagrees": (str, False)}
 SOURCE_WORDS = {"publication": (str, True), "section": (str, False), "edition": (str, False)}
 EXPECT_WORDS = {"verdict": (str, False), "findings": (list, True), "absent": (list, False),
                 "unmeasured": (list, False)}
@@ -80,6 +80,17 @@ def check_finding(finding, place):
         check_words(remedy, REMEDY_WORDS, "%s, remedy %d" % (place, index + 1))
 
 
+def check_also(case, place):
+    """The same holds in other editions: of one standard, each named once."""
+    also = case.get("also", [])
+    check_texts(also, place + ", also")
+    standards = case["document"].get("standards", [])
+    if also and len(standards) != 1:
+        raise Unusable("%s: `also` needs a document with one standard" % place)
+    if len(set(also + standards)) != len(also + standards):
+        raise Unusable("%s, also: a standard stands twice" % place)
+
+
 def check_case(case):
     check_words(case, CASE_WORDS, "case")
     place = "case %r" % case["name"]
@@ -92,6 +103,7 @@ def check_case(case):
             if name not in case["source"]:
                 raise Unusable("%s, source: %r is missing" % (place, name))
     check_texts(case.get("arguments", []), place + ", arguments")
+    check_also(case, place)
     expect = case["expect"]
     check_words(expect, EXPECT_WORDS, place + ", expect")
     check_verdict(expect.get("verdict"), place + ", expect")
@@ -122,15 +134,51 @@ def read_file(path):
 
 # ---- judging ------------------------------------------------------------------------------------
 
-def run_command(case):
-    """The report of a case's document."""
-    command = [os.environ["INGLE_COMMAND"], "check", *case.get("arguments", [])]
-    done = subprocess.run(command, input=json.dumps(case["document"]), text=True,
-                          encoding="utf-8", capture_output=True, check=False)
+def renamed(value, before, after):
+    """The same with another standard wherever the one it was written for is named."""
+    if isinstance(value, dict):
+        return {name: renamed(member, before, after) for name, member in value.items()}
+    if isinstance(value, list):
+        return [renamed(member, before, after) for member in value]
+    return after if value == before else value
+
+
+def variants(case):
+    """A case, and the same for each other edition of which it says that it holds there too."""
+    yield case
+    for standard in case.get("also", []):
+        before = case["document"]["standards"][0]
+        yield {**case, "document": renamed(case["document"], before, standard),
+               "expect": renamed(case["expect"], before, standard)}
+
+
+def output_of(arguments, text):
+    done = subprocess.run([os.environ["INGLE_COMMAND"], "check", *arguments], input=text,
+                          text=True, encoding="utf-8", capture_output=True, check=False)
     if done.returncode != 0:
         raise Unusable("`ingle check` ended with status %d: %s%s"
                        % (done.returncode, done.stdout, done.stderr))
-    return json.loads(done.stdout)
+    return done.stdout
+
+
+def run_command(case):
+    """The report of a case's document."""
+    return json.loads(output_of(case.get("arguments", []), json.dumps(case["document"])))
+
+
+def run_lines(cases):
+    """The reports of many documents that are judged with the same arguments."""
+    if not cases:
+        return []
+    text = "".join(json.dumps(case["document"]) + "\n" for case in cases)
+    lines = output_of(["--lines", *cases[0].get("arguments", [])], text).splitlines()
+    if len(lines) != len(cases):
+        raise Unusable("%d documents gave %d reports" % (len(cases), len(lines)))
+    reports = [json.loads(line) for line in lines]
+    for case, report in zip(cases, reports):
+        if "error" in report:
+            raise Unusable("%s: %s" % (case["document"]["standards"], report["error"]))
+    return reports
 
 
 def amount_text(finding, name):
@@ -191,6 +239,10 @@ def case_failures(case):
     try:
         check_case(case)
         found = list(differences(case["expect"], run_command(case)))
+        others = list(variants(case))[1:]
+        for other, report in zip(others, run_lines(others)):
+            found += ["%s: %s" % (other["document"]["standards"][0], each)
+                      for each in differences(other["expect"], report)]
     except Unusable as error:
         return [str(error)]
     if "disagrees" not in case:

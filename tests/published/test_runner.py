@@ -141,6 +141,27 @@ class Runner(unittest.TestCase):
         broken["disagrees"] = "The publication prints another number."
         self.assert_fails(self.run_cases(broken), "ended with status 2")
 
+    def test_other_editions_have_to_agree(self):
+        """The abutting trim's clearance: 12 in until IRC 2021, 8 in since IRC 2024 (R1001.11)."""
+        def trim(case):
+            case["document"]["survey"]["trim"] = [{"place": "abutting", "lining-distance": "9 in"}]
+            case["document"]["survey"]["opening"] = {"area": "5 ft2"}
+            case["expect"] = {"findings": [{"standard": "irc-2021", "rule": "trim-abutting",
+                                            "verdict": "fails", "required": "12 in"}]}
+        same, differs = self.changed(trim), self.changed(trim)
+        same["also"] = ["irc-2012", "irc-2018"]
+        differs["also"] = ["irc-2012", "irc-2024"]
+        self.assertEqual(self.run_cases(same).stdout, "1 passed, 0 failed\n")
+        self.assert_fails(self.run_cases(differs), "irc-2024: standard irc-2024")
+
+    def test_other_editions_have_to_be_usable(self):
+        for word, also in (("stands twice", ["irc-2021"]), ("stands twice", ["irc-2018"] * 2),
+                           ("irc-1066", ["irc-1066"]), ("texts are due", [2018])):
+            with self.subTest(also):
+                self.assert_fails(self.run_cases({**GOOD, "also": also}), word)
+        many = self.changed(lambda case: case["document"]["standards"].append("irc-2018"))
+        self.assert_fails(self.run_cases({**many, "also": ["irc-2015"]}), "one standard")
+
     def test_other_cases_go_on(self):
         wrong = self.changed(lambda case: case["expect"].update(verdict="meets"))
         wrong["name"] = "a wrong one"
