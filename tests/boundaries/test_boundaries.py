@@ -10,10 +10,10 @@ That the numbers themselves are those of the publications is for tests/published
 """
 import json
 import os
-import re
 import subprocess
 import unittest
 
+import applies
 import limits
 import table_limits
 import written
@@ -37,26 +37,9 @@ def pointer(quantity):
     return "/survey/%s%s/%s" % (group, item, name)
 
 
-AMOUNT_TESTS = {"at least": (0, lambda amount, limit: amount >= limit),
-                "more than": (1, lambda amount, limit: amount > limit),
-                "at most": (0, lambda amount, limit: amount <= limit),
-                "less than": (-1, lambda amount, limit: amount < limit)}
-CONDITION = re.compile(r"([\w.-]+) is (?:(at least|more than|at most|less than) (.+)"
-                       r"|(not )?([\w.-]+))")
-
-
 def condition_parts(rule):
     """(quantity, test of an amount or None, negated, value) of each part of a rule's condition."""
-    for part in rule["when"].split(" and ") if rule["when"] else []:
-        match = CONDITION.fullmatch(part)
-        if not match:
-            raise AssertionError("%s: cannot read the condition %r" % (rule["rule"], part))
-        quantity, test, amount, negated, value = match.groups()
-        if test:
-            dimension = QUANTITIES[quantity]["dimension"]
-            yield quantity, test, False, written.read_number(amount, dimension)
-        else:
-            yield quantity, None, bool(negated), value
+    return applies.parts(rule, QUANTITIES)
 
 
 def conditions(rule):
@@ -64,7 +47,7 @@ def conditions(rule):
     survey, excluded = {}, {}
     for quantity, test, negated, value in condition_parts(rule):
         if test:
-            survey[quantity] = value + AMOUNT_TESTS[test][0]
+            survey[quantity] = value + applies.AMOUNT_TESTS[test][0]
         elif QUANTITIES[quantity]["dimension"] == "flag":
             survey[quantity] = (value == "yes") != negated
         elif negated:
@@ -295,7 +278,7 @@ class Boundaries(unittest.TestCase):
                                         else zip((probe.amount - 1, probe.amount),
                                                  probe.expected)):
                     fixed = {**probe.fixed, probe.varied: known}
-                    holds = AMOUNT_TESTS[test][1]
+                    holds = applies.AMOUNT_TESTS[test][1]
                     around = limits.Probe((), fixed, quantity, limit, tuple(
                         expected if holds(limit + off, limit) else limits.NOT_APPLICABLE
                         for off in (-1, 0, 1)))
