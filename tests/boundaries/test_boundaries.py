@@ -12,8 +12,10 @@ import json
 import os
 import subprocess
 import unittest
+from fractions import Fraction
 
 import applies
+import counting
 import limits
 import table_limits
 import written
@@ -101,34 +103,46 @@ def is_asked_of(rule, quantity, seen):
 
 
 def values_of(rule, probe):
-    """(value as a document has it, unit of the document, expected verdict)."""
+    """(what is tried, value as a document has it, its unit, expected verdict)."""
     if isinstance(probe, limits.Sight):
         for value, expected in probe.expected.items():
             asked = is_asked_of(rule, probe.varied, value)
-            yield value, None, expected if asked else limits.NOT_APPLICABLE
+            yield value, value, None, expected if asked else limits.NOT_APPLICABLE
         return
     dimension = QUANTITIES[probe.varied]["dimension"]
     for off, expected in zip((-1, 0, 1), probe.expected):
         if probe.amount + off >= 0 and not is_beyond(probe.varied, probe.amount + off):
-            for _, value, unit in written.ways(probe.amount + off, dimension):
-                yield value, unit, expected
+            for unit, value, of_document in written.ways(probe.amount + off, dimension):
+                yield (off, unit or None), value, of_document, expected
 
 
-def documents(rule, probe, amendments):
-    """(what is tried, document text, expected verdict) for a probe, each amount in every way."""
-    for value, unit, expected in values_of(rule, probe):
-        survey = {}
-        for quantity, known in {**conditions(rule), **probe.fixed}.items():
-            put_plain(survey, quantity, known)
-        put(survey, probe.varied, value)
-        document = {"standards": [rule["standard"]], "survey": survey}
-        if unit:
-            document["unit"] = unit
+def document_of(rule, known, varied, value, unit):
+    """A document that records what is known, and one more thing as it is written."""
+    survey = {}
+    for quantity, amount in known.items():
+        put_plain(survey, quantity, amount)
+    put(survey, varied, value)
+    document = {"standards": [rule["standard"]], "survey": survey}
+    if unit:
+        document["unit"] = unit
+    if "follows" in rule:
+        document["readings"] = {rule["follows"]["reading"]: rule["follows"]["option"]}
+    return document
+
+
+def documents(rule, probe, amendments, tried=None):
+    """(what is tried, document text, expected verdict) for a probe, each amount in every way.
+
+    What is tried is added to `tried`, as counting.py counts it.
+    """
+    for what, value, unit, expected in values_of(rule, probe):
+        known = {**conditions(rule), **probe.fixed}
+        document = document_of(rule, known, probe.varied, value, unit)
         if amendments:
             document["amendments"] = amendments
-        if "follows" in rule:
-            document["readings"] = {rule["follows"]["reading"]: rule["follows"]["option"]}
-        yield ("%s = %s" % (probe.varied, value), written.finish(json.dumps(document)), expected)
+        if tried is not None:
+            tried.add(what)
+        yield "%s = %s" % (probe.varied, value), written.finish(json.dumps(document)), expected
 
 
 class Trial:
@@ -153,19 +167,97 @@ class Trial:
             raise AssertionError("status %d, %d reports for %d documents: %s" % (
                 done.returncode, len(reports), len(self.waiting), done.stderr))
         for (rule, judged, told, text, expected), report in zip(self.waiting, reports):
-            got = self.judged(rule, judged, json.loads(report))
-            if got != [expected] and not (expected is limits.NOT_APPLICABLE and not got):
+            got = self.judged(rule, judged, json.loads(report, parse_float=Fraction))
+            if not self.is_right(got, expected):
                 self.failures.append("%s %s: expected %s with %s, got %s\n    %s" % (
                     rule["standard"], rule["rule"], expected, told, got, text))
         self.count += len(self.waiting)
         self.waiting = []
 
     @staticmethod
-    def judged(rule, judged, report):
+    def is_right(got, expected):
+        return got == [expected] or (expected is limits.NOT_APPLICABLE and not got)
+
+    @staticmethod
+    def findings(rule, judged, report):
+        return [finding for finding in report["findings"]
+                if (finding["rule"], finding["subject"]) == (rule["rule"], pointer(judged))]
+
+    def judged(self, rule, judged, report):
         if "error" in report:
             return report["error"]
-        return [finding["verdict"] for finding in report["findings"]
-                if (finding["rule"], finding["subject"]) == (rule["rule"], pointer(judged))]
+        return [finding["verdict"] for finding in self.findings(rule, judged, report)]
+
+
+class RowsTrial(Trial):
+    """The same of what is required by each of the rows that apply, however many they are."""
+
+    def judged(self, rule, judged, report):
+        if "error" in report:
+            return report["error"]
+        return {(finding["section"], finding.get("reading"),
+                 required_of(finding, QUANTITIES[judged]["dimension"]))
+                for finding in self.findings(rule, judged, report)
+                if finding["verdict"] not in ("not-applicable", "unmeasured")}
+
+    @staticmethod
+    def is_right(got, expected):
+        if all(required is not None for _, _, required in expected):
+            return got == expected
+        return {each[:2] for each in got} == {each[:2] for each in expected}
+
+
+def alternatives(rule):
+    """The rows of a rule's id, itself among them, that can hold beside each other."""
+    return [row for row in RULES
+            if (row["standard"], row["rule"]) == (rule["standard"], rule["rule"])
+            and follows_alike(row, rule)]
+
+
+def required_of(finding, dimension):
+    """What a finding requires: base units, or the name of a choice."""
+    required = finding["required"]
+    if dimension in ("flag", "choice"):
+        return required["text"]
+    if dimension == "count":
+        return int(required["value"])
+    return round(Fraction(required["value"]) * written.SIZES[required.get("unit")])
+
+
+def holds(part, known):
+    """Whether a part of a condition holds; None where nothing is known of it."""
+    amount = known.get(part.quantity, QUANTITIES[part.quantity].get("assumed"))
+    if amount is None:
+        return None
+    if part.test:
+        return applies.AMOUNT_TESTS[part.test][1](amount, part.value)
+    word = {True: "yes", False: "no"}.get(amount, amount)
+    return (word == part.value) != part.negated
+
+
+def follows_alike(row, rule):
+    """Whether a row belongs to the reading that a document for a rule follows."""
+    return (row.get("follows") == rule.get("follows")
+            or row.get("follows", {}).get("reading") != rule.get("follows", {}).get("reading"))
+
+
+def requirement(row, known):
+    """What a row requires, where that is printed or a share; else None."""
+    numbers, source = numbers_of(row), row.get("from", [None])[0]
+    if row["formula"] == "share" and source in known:
+        return limits.times(limits.Row(row["relation"], None, None, None, None), known[source],
+                            numbers["ratio"])
+    if row["formula"] not in ("fixed", "observed"):
+        return None
+    number = next(iter(numbers.values()))
+    return {True: "yes", False: "no"}.get(number, number)
+
+
+def due_rows(rule, judged, known):
+    """(section, reading, requirement) of each row of a rule's id that applies to what is known."""
+    return {(row["section"], row.get("reading"), requirement(row, known))
+            for row in alternatives(rule)
+            if judged in row["judges"] and all(holds(part, known) for part in condition_parts(row))}
 
 
 def possible_choices(rule, judged):
@@ -202,12 +294,6 @@ def numbers_of(rule):
     return {name: number_of(rule, number) for name, number in rule["numbers"].items()}
 
 
-def has_alternative(rule):
-    """Whether another row of the same rule may stand where this one does not apply."""
-    return sum((each["standard"], each["rule"]) == (rule["standard"], rule["rule"])
-               for each in RULES) > 1
-
-
 def has_amounts(rule, name):
     """Whether an amendment can set a rule's number: what is to be seen is none."""
     return not isinstance(numbers_of(rule)[name], (str, bool))
@@ -226,6 +312,16 @@ def amended(rule, name, value):
     size = written.SIZES[unit]
     changed = value + (size if unit.endswith("2") else size // 64)
     return changed, "%d/%d %s" % (changed, size, unit)
+
+
+# Limits beside which there is no amount: no level of inspection above the third can be recorded.
+ENDS = {("nfpa-211-inspections", "inspection-opened-up", "limit",
+         "inspection.level was not tried at [(1, None)]")}
+
+
+# Where another row of the same rule takes over with the same number: nothing is to be seen there.
+TAKEN_OVER = {("adj-2010", "flue-area", "opening.width"),
+              ("adj-2010", "flue-shorter-side", "opening.width")}
 
 
 class Boundaries(unittest.TestCase):
@@ -253,40 +349,86 @@ class Boundaries(unittest.TestCase):
 
     def test_every_number_of_every_row(self):
         trial = Trial()
+        lacking = set()
         for rule in RULES:
-            covered = set()
+            count, amounts = counting.Numbers(rule), set()
             for judged, probe in probes_of(rule, numbers_of(rule)):
                 self.assert_can_fail(probe)
-                covered.update(probe.numbers)
-                for told, text, expected in documents(rule, probe, None):
+                tried = set()
+                for told, text, expected in documents(rule, probe, None, tried):
                     trial.add(rule, judged, told, text, expected)
-            self.assertEqual(covered, set(rule["numbers"]), "%s %s: a number has no probe" % (
-                rule["standard"], rule["rule"]))
+                count.add(probe, tried)
+                if isinstance(probe, limits.Probe):
+                    amounts.add((probe.varied, probe.amount))
+            for name, why in count.lacking(lambda quantity: possible_choices(rule, quantity),
+                                           lambda quantity: QUANTITIES[quantity]["dimension"]):
+                lacking.add((rule["standard"], rule["rule"], name, why))
+            table = table_limits.table_of(rule)
+            if table is not None:
+                for quantity, amount in counting.untried_of_table(rule, table, amounts):
+                    lacking.add((rule["standard"], rule["rule"], "the table",
+                                 "%s was not tried at %s" % (quantity, amount)))
+        self.assertEqual(lacking, ENDS)
         self.assert_done(trial)
-        self.assertGreater(trial.count, 20 * len(RULES))
+
+    def lacking(self, rule, probe, tried):
+        count = counting.Numbers(rule)
+        count.add(probe, tried)
+        return list(count.lacking(lambda quantity: possible_choices(rule, quantity),
+                                  lambda quantity: QUANTITIES[quantity]["dimension"]))
+
+    def test_what_is_left_out_is_noticed(self):
+        """A unit or a side that no document has, and a cell or key of a table without a probe."""
+        for formula in ("fixed", "observed"):
+            rule = next(rule for rule in RULES if rule["formula"] == formula)
+            _, probe = next(probes_of(rule, numbers_of(rule)))
+            tried = set()
+            list(documents(rule, probe, None, tried))
+            self.assertEqual(self.lacking(rule, probe, tried), [])
+            for each in tried:
+                self.assertEqual(len(self.lacking(rule, probe, tried - {each})), 1)
+        for formula in table_limits.FORMULAS:
+            rule = next(rule for rule in RULES if rule["formula"] == formula
+                        and any(cell for line in rule["table"]["cells"] for cell in line))
+            table = table_limits.table_of(rule)
+            amounts = {(probe.varied, probe.amount)
+                       for _, probe in probes_of(rule, numbers_of(rule))}
+            self.assertEqual(counting.untried_of_table(rule, table, amounts), set())
+            self.assertGreater(len(counting.untried_of_table(rule, table, set())), len(table.cells))
 
     def test_every_amount_in_a_condition(self):
-        """A rule applies from its condition's amount on, and not one base unit before."""
-        trial = Trial()
+        """Round its limit just the rows apply whose conditions hold, each with its number."""
+        trial, covered = RowsTrial(), 0
         for rule in RULES:
             for quantity, test, _, limit in condition_parts(rule):
-                if not test or quantity in rule.get("from", ()) or has_alternative(rule):
-                    continue
-                judged, probe = next(probes_of(rule, numbers_of(rule)))
-                for known, expected in (probe.expected.items()
-                                        if isinstance(probe, limits.Sight)
-                                        else zip((probe.amount - 1, probe.amount),
-                                                 probe.expected)):
-                    fixed = {**probe.fixed, probe.varied: known}
-                    holds = applies.AMOUNT_TESTS[test][1]
-                    around = limits.Probe((), fixed, quantity, limit, tuple(
-                        expected if holds(limit + off, limit) else limits.NOT_APPLICABLE
-                        for off in (-1, 0, 1)))
-                    self.assert_can_fail(around)
-                    for told, text, verdict in documents(rule, around, None):
-                        trial.add(rule, judged, told, text, verdict)
+                if test:
+                    covered += 1
+                    tried = self.try_condition(trial, rule, quantity, limit)
+                    self.assertEqual(tried, {off for off in (-1, 0, 1) if limit + off >= 0}, rule)
         self.assert_done(trial)
-        self.assertGreater(trial.count, 0)
+        self.assertGreater(covered, 0)
+
+    def try_condition(self, trial, rule, quantity, limit):
+        """Records amounts round a condition's limit; how far off it they were."""
+        judged, probe = next((judged, probe)
+                             for judged, probe in probes_of(rule, numbers_of(rule))
+                             if quantity not in (judged, probe.varied))
+        known = {**conditions(rule), **probe.fixed}
+        known[probe.varied] = (next(iter(probe.expected)) if isinstance(probe, limits.Sight)
+                               else probe.amount)
+        tried, expected = set(), {}
+        for off in (-1, 0, 1):
+            if limit + off >= 0:
+                expected[off] = due_rows(rule, judged, {**known, quantity: limit + off})
+        if len({frozenset(each) for each in expected.values()}) == 1:
+            self.assertIn((rule["standard"], rule["rule"], quantity), TAKEN_OVER)
+        for off, rows in expected.items():
+            tried.add(off)
+            for _, value, unit in written.ways(limit + off, QUANTITIES[quantity]["dimension"]):
+                document = document_of(rule, known, quantity, value, unit)
+                trial.add(rule, judged, "%s = %s" % (quantity, value),
+                          written.finish(json.dumps(document)), rows)
+        return tried
 
     def test_every_standard_has_rows(self):
         for standard in catalogue("standards"):
