@@ -435,7 +435,7 @@ class Maker:
             for part in (self.trim, self.flue):
                 if self.source.chance(0.3):
                     part()
-        elif self.source.chance(0.2):
+        elif self.source.chance(0.3):
             kind = generate_chimneys.other_kind(self)
         else:
             for part in (self.opening, self.hearth, self.firebox, self.chamber, self.trim,

@@ -22,6 +22,7 @@ WORDS = {
     'connector.shield': ('none', 'protected', 'insulation-or-metal'),
     'pass-through.assembly': ('brick', 'chimney-length', 'vented-thimble', 'wide-chimney-length',
                               'listed', 'other'),
+    'air.duct-state': ('connected', 'connected', 'blocked', 'missing', 'none'),
 }
 FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-stainless',
          'insert.sealed', 'insert.cleanable', 'insert.in-factory-built',
@@ -158,11 +159,25 @@ class Maker:
             layer[way] = source.one(('0.84', '5', '0.2', '1.92', '4', '0.45'))
         return layer
 
+    def roof(self):
+        """The chimney's top, and what stands near it; a part's distance is always recorded."""
+        self.length('chimney.height-above-roof', (3 * FT,))
+        if self.source.chance(0.8):
+            self.groups['nearby'] = [self.part() for _ in range(self.source.whole(0, 2))]
+
+    def part(self):
+        distance = generate.exact_text(self.source, self.near(10 * FT), 'length')
+        part = {'distance': distance}
+        if self.source.chance(0.9):
+            part['top-above'] = self.written('nearby.top-above', self.near(2 * FT))
+        return part
+
     def pad(self):
         if self.source.chance(0.7):
             self.groups['layer'] = [self.layer() for _ in range(self.source.whole(0, 3))]
         if self.source.chance(0.7):
-            self.put('listing.pad-r', self.source.one(('0', '1.19', '0.595', '0.8', '2', '5.5')))
+            self.put('listing.pad-r', self.source.one(('0', '0', '0', '1.19', '0.595', '0.8', '2',
+                                                       '5.5')))
 
     def document(self, identity):
         source = self.source
@@ -176,6 +191,7 @@ class Maker:
         self.lengths()
         self.flue()
         self.pad()
+        self.roof()
         if source.chance(0.9):
             self.groups['wall'] = [self.wall() for _ in range(source.whole(0, 4))]
         standards = [source.one(stoves.STANDARDS)]

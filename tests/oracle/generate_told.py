@@ -2,6 +2,7 @@
 """Survey documents for the older rules and for what is observed, as generate.py makes them."""
 import conditions
 import generate
+import generate_chimneys
 import history
 import rules
 from amounts import FT, IN, IN2
@@ -27,6 +28,9 @@ CHOICES = {
 }
 OBSERVED = (conditions.PRACTICE, conditions.MISSOURI, conditions.INSPECTIONS, conditions.MAKERS,
             *conditions.DOORS)
+
+
+READINGS = {'flue-share-1921': ('per-square-foot', 'tenth'), 'bia-hearth': ('one-size', 'by-area')}
 
 
 class Older(generate.Maker):
@@ -81,9 +85,16 @@ class Older(generate.Maker):
         self.damper_area()
         self.choose('flue.lining', self.source.one(CHOICES['flue.lining']))
         self.choose('appliance.kind', 'masonry-fireplace', 0.95)
+        if self.source.chance(0.8):
+            self.groups['nearby'] = [generate_chimneys.nearby(self, 3 * FT)
+                                     for _ in range(self.source.whole(0, 2))]
         first = self.source.one(history.STANDARDS)
         second = self.source.one(history.STANDARDS)
-        return self.finished(identity, [first] if first == second else [first, second])
+        document = self.finished(identity, [first] if first == second else [first, second])
+        if self.source.chance(0.5):
+            document['readings'] = {reading: self.source.one(options)
+                                    for reading, options in READINGS.items()}
+        return document
 
     def observed(self, identity):
         self.choose('appliance.kind', self.source.one(KINDS), 0.97)
@@ -117,7 +128,7 @@ class Older(generate.Maker):
         if self.document_tolerance:
             document['tolerance'] = self.document_tolerance
         document['survey'] = {name: group for name, group in self.groups.items()
-                              if group or name == 'trim'}
+                              if group or name in ('trim', 'nearby')}
         return document
 
 

@@ -21,14 +21,16 @@
   Technical Notes 19A; NFPA 211 and Standard Building Code: above 6 in, 12 in where it projects more
   than 1 1/2 in; Standard Building Code beside: 6 in, and the projection where it is more
 - Technical Notes 19: walls 8 in, joints 1/4 in
-- IRC 2003 R1001.6: chimney 3 ft above the roof
+- IRC 2003 R1001.6: chimney 3 ft above the roof, 2 ft above any part of the building within 10 ft
 """
 from fractions import Fraction
+from math import ceil
 
+import chimneys
 import rules
 from amounts import FT, FT2, IN, IN2
 from observed import OUTSIDE, amount, choice, every, judge, least, of, other, same
-from rules import fixed, net_area, scaled, stepped, taper
+from rules import Expression, fixed, net_area, scaled, stepped, taper
 
 NET, FACING = 'flue/net-area', 'hearth/from-facing'
 STANDARDS = ('usda-fb1230-1921', 'usda-fb1889-1941', 'nbfu-1950s', 'solon-oh', 'norton-oh-1981',
@@ -153,7 +155,9 @@ def beside_by_sbc(survey, key, applies, distance, out, edge):
 # ---- each publication ----------------------------------------------------------------------------
 
 def bulletin_1921(survey, brick):
-    return [area_row(survey, 'flue-area', scaled(survey.opening(), Fraction(13, 144)), brick)]
+    tenth = survey.readings.get('flue-share-1921') == 'tenth'
+    share = Fraction(1, 10) if tenth else Fraction(13, 144)
+    return [area_row(survey, 'flue-area', scaled(survey.opening(), share), brick)]
 
 
 def bulletin_1941(survey, brick):
@@ -210,11 +214,16 @@ def wisconsin(survey, brick):
             least(survey, 'hearth-thickness', 'hearth/thickness', 4 * IN, brick), stagger(survey)]
 
 
+def whole_circle(diameter):
+    """An amount is whole base units before a share of it is taken: both are rounded up."""
+    return ceil(rules.circle_as_requirement(diameter))
+
+
 def ubc(survey, brick):
     lining = choice(survey, 'flue/lining')
     unlined = of((survey.opening(),), lambda area: max(area * Fraction(1, 8), 100 * IN2))
     flue = (None if known_by_liner(survey)
-            else scaled(net_area(survey, rules.circle_as_requirement), Fraction(9, 10)))
+            else scaled(net_area(survey, whole_circle), Fraction(9, 10)))
     rows = [least(survey, rule, f'fireplace/{side}-clearance', 2 * IN, brick)
             for rule, side in (('fireplace-clearance', 'front'), ('fireplace-clearance', 'side'),
                                ('fireplace-clearance-back', 'back'))]
@@ -238,11 +247,26 @@ def hearth_and_taper(survey, brick):
 
 def irc_2003(survey, brick):
     masonry = masonry_chimney(survey)
-    nearby = amount('chimney-height-nearby', 'nearby', 'at-least',
-                    None if masonry else masonry, None, None)
     return (hearth_and_taper(survey, brick)
-            + [least(survey, 'chimney-height', 'chimney/height-above-roof', 3 * FT, masonry),
-               nearby])
+            + [least(survey, 'chimney-height', 'chimney/height-above-roof', 3 * FT, masonry)]
+            + nearby_rows(survey, masonry))
+
+
+def nearby_rows(survey, masonry):
+    """2 ft above every part within 10 ft."""
+    rule, count = 'chimney-height-nearby', survey.lists.get('nearby')
+    if count is None:
+        return [amount(rule, 'nearby', 'at-least', None if masonry else masonry, None, None)]
+    rows = []
+    for index in range(count):
+        distance, required = f'nearby/{index}/distance', None
+        if survey.has(distance):
+            required = Expression((distance,), lambda point, key=distance:
+                                  2 * FT if point[key] <= 10 * FT else None)
+        rows.append(amount(rule, f'nearby/{index}/top-above', 'at-least', masonry,
+                           chimneys.top_above(survey, f'nearby/{index}'), required,
+                           marks={distance: (10 * FT,)}))
+    return rows
 
 
 def sbc(survey, brick):
@@ -252,7 +276,9 @@ def sbc(survey, brick):
 
 def notes_19(survey, brick):
     joint = 'firebox/joint-width'
-    return (flat_hearth(survey, 16 * IN, 8 * IN, brick, False)
+    by_area = survey.readings.get('bia-hearth') == 'by-area'
+    return ((stepped_hearth(survey, brick) if by_area
+             else flat_hearth(survey, 16 * IN, 8 * IN, brick, False))
             + [least(survey, 'firebox-wall', 'firebox/wall-thickness', 8 * IN, brick),
                amount('firebox-joint', joint, 'at-most', brick, survey.one(joint),
                       fixed(IN // 4))])

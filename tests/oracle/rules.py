@@ -137,6 +137,7 @@ class Survey:
         self.tolerance = (amounts.read(tolerance, 'length', self.unit)
                           if tolerance is not None else 0)
         self.values, self.choices, self.lists = {}, {}, {}
+        self.readings = document.get('readings', {})
         for group, members in document['survey'].items():
             if isinstance(members, list):
                 self.lists[group] = len(members)

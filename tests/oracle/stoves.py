@@ -32,10 +32,10 @@ OHIO, MISSOURI, LORAIN = 'ohio-3701-33-09', 'missouri-guide', 'lorain'
 HEMPSTEAD, RED_LION, FLORIDA = 'north-hempstead-2-58', 'red-lion-1982', 'florida-mechanical'
 MAINE, MASSACHUSETTS = 'maine-02-658-110', 'massachusetts-stoves'
 PURDUE, HUD, CANADA = 'purdue-fnr-100', 'hud-manufactured-home', 'common-practice-canada'
-PRACTICE, IRC_2018, IRC_2021 = 'common-practice-us', 'irc-2018', 'irc-2021'
+PRACTICE, IRC_2018 = 'common-practice-us', 'irc-2018'
+IRC = ('irc-2012', 'irc-2015', IRC_2018, 'irc-2021', 'irc-2024')
 STANDARDS = (NFPA, NASD, IMC, IFGC, NYC, NYC_ROOM, HEIGHTS, OHIO, MISSOURI, LORAIN, HEMPSTEAD,
-             RED_LION, FLORIDA, MAINE, MASSACHUSETTS, PURDUE, HUD, CANADA, PRACTICE, IRC_2018,
-             IRC_2021)
+             RED_LION, FLORIDA, MAINE, MASSACHUSETTS, PURDUE, HUD, CANADA, PRACTICE) + IRC
 
 LENGTHS = '''
  connector/diameter connector/wall-clearance connector/ceiling-clearance connector/run
@@ -49,6 +49,7 @@ LENGTHS = '''
  insert/body-left insert/body-right insert/liner-diameter hearth/front hearth/left hearth/right
  hearth/extension-thickness chimney/clearance room/furniture listing/hearth-front
  listing/hearth-side listing/hearth-back listing/connector-clearance listing/chimney-clearance
+ chimney/height-above-roof nearby/distance nearby/top-above
 '''.split()
 AREAS = 'flue/net-area listing/flue-area-least listing/flue-area-most'.split()
 COUNTS = 'connector/elbows connector/screws connector/gauge room/volume'.split()
@@ -58,6 +59,7 @@ AMOUNTS = {**dict.fromkeys(LENGTHS, 'length'), **dict.fromkeys(AREAS, 'area'),
 ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': 'none',
            'wall/corner': 'no', 'connector/kind': 'single-wall', 'connector/shield': 'none',
            'insert/in-factory-built': 'no'}
+REPEATING = ('wall', 'nearby')
 
 Rule = namedtuple('Rule', 'id keys relation when kind value source listing')
 Finding = namedtuple('Finding', 'rule subject verdict required measured missing')
@@ -68,7 +70,7 @@ Finding = namedtuple('Finding', 'rule subject verdict required measured missing'
 class Facts:
     def __init__(self, document):
         self.unit, survey = document.get('unit'), document['survey']
-        self.walls = survey.get('wall')
+        self.lists = {group: survey.get(group) for group in REPEATING}
         self.layers = survey.get('layer')
         self.amounts, self.words = {}, {}
         for group, members in survey.items():
@@ -125,7 +127,7 @@ def layer_value(layer):
 
 def located(key, item):
     group, name = key.split('/')
-    return f'{group}/{item}/{name}' if group == 'wall' and item is not None else key
+    return f'{group}/{item}/{name}' if group in REPEATING and item is not None else key
 
 
 # ---- conditions ----------------------------------------------------------------------------------
@@ -452,6 +454,11 @@ def manufactured():
                   least('hearth-side', ('hearth/left', 'hearth/right'), 8 * IN, who),
                   least('hearth-extension-thickness', 'hearth/extension-thickness', 3 * IN // 8,
                         who)]
+    for who in (kind('factory-built-fireplace'), kind('masonry-fireplace'), STOVE):
+        rules += [least('chimney-height', 'chimney/height-above-roof', 3 * FT, who),
+                  make('chimney-height-nearby', 'nearby/top-above', 'at-least', (who,), 'within',
+                       (2 * FT, 10 * FT), 'nearby/distance'),
+                  seen('exterior-air', 'air/duct-state', 'connected', who)]
     return rules
 
 
@@ -516,7 +523,7 @@ def rules_of(standard):
     fixed = {NFPA: nfpa, NASD: nasd, IMC: mechanical, NYC: new_york, HEIGHTS: heights}
     if standard in fixed:
         return fixed[standard]()
-    return residential(standard) if standard in (IRC_2018, IRC_2021) else local(standard)
+    return residential(standard) if standard in IRC else local(standard)
 
 
 # ---- requirements --------------------------------------------------------------------------------
@@ -538,6 +545,7 @@ def required_at(rule, value):
     return {'limit': lambda: rule.value, 'plus': lambda: value + rule.value,
             'most': lambda: min(value, rule.value), 'listing': lambda: value,
             'exact': lambda: rule.value.get(value),
+            'within': lambda: rule.value[0] if value <= rule.value[1] else None,
             'line': lambda: on_line(rule.value, value)}[rule.kind]()
 
 
@@ -637,31 +645,32 @@ def judge_sight(rule, facts, item, key, subject):
 
 def judge(rule, facts, item, key):
     """One finding, or None where the rule does not apply."""
-    nobody_looked = key.startswith('wall/') and item is None
-    subject = '/survey/wall' if nobody_looked else '/survey/' + located(key, item)
+    group = key.split('/')[0]
+    nobody_looked = group in REPEATING and item is None
+    subject = '/survey/' + (group if nobody_looked else located(key, item))
     unknown = None
     for asked, test in rule.when:
-        if nobody_looked and asked.startswith('wall/'):
+        if nobody_looked and asked.startswith(group + '/'):
             continue
         value = facts.known(asked, item)
         if value is not None and not test(value):
             return None
         unknown = asked if value is None else unknown
     if unknown or nobody_looked:
-        return Finding(rule.id, subject, 'unmeasured', None, None, unknown or 'wall')
+        return Finding(rule.id, subject, 'unmeasured', None, None, unknown or group)
     if rule.kind == 'seen':
         return judge_sight(rule, facts, item, key, subject)
     if rule.kind == 'collar':
         return judge_flue(rule, facts, subject)
     if key == 'floor/r-value':
         return judge_layers(rule, facts, subject)
-    return judge_amount(rule, facts, item, key, subject)
+    found = judge_amount(rule, facts, item, key, subject)
+    return None if (rule.kind, found.verdict) == ('within', 'not-applicable') else found
 
 
 def items_of(facts, key):
-    if not key.startswith('wall/') or facts.walls is None:
-        return [None]
-    return range(len(facts.walls))
+    items = facts.lists.get(key.split('/')[0])
+    return [None] if items is None else range(len(items))
 
 
 def findings(document, standard):
