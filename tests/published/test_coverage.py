@@ -15,6 +15,8 @@ from pathlib import Path
 import rows
 import run_cases
 
+# How many check values there are for masonry fireplaces (M-01 to M-47) and stoves (S-01 to S-34).
+CHECK_VALUES = {"M": 47, "S": 34}
 JUDGED = ("meets", "fails", "too-close")
 
 
@@ -90,6 +92,13 @@ class Coverage(unittest.TestCase):
         lacking = self.lacking({place for _, place in self.reached})
         self.assertFalse(lacking, "no case reaches %d of %d rows:\n%s" % (
             len(lacking), len(self.known.rules), "\n".join(lacking)))
+
+    def test_every_check_value_has_a_case(self):
+        """The project's check values, by the ids that the names of their cases begin with."""
+        names = " ".join(case["name"] for case in cases())
+        due = ["M-%02d" % number for number in range(1, CHECK_VALUES["M"] + 1)]
+        due += ["S-%02d" % number for number in range(1, CHECK_VALUES["S"] + 1)]
+        self.assertEqual([each for each in due if each not in names], [])
 
     def test_the_row_of_every_finding_can_be_told(self):
         untold = {"%s, %s" % (case["name"], case["document"]["standards"])
