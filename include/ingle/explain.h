@@ -14,12 +14,24 @@
 extern "C" {
 #endif
 
+/** How much is said of each finding. */
+typedef int32_t ingle_explain_form;
+
+enum {
+    /** All of it, worked out. */
+    INGLE_EXPLAIN_WORKED = 0,
+    /** What is not met or not settled, worked out; a line for what is met. */
+    INGLE_EXPLAIN_REPORT = 1,
+    /** A line for each finding. */
+    INGLE_EXPLAIN_BRIEF = 2
+};
+
 /** What is explained. Start from zeroed bytes and set `size`. */
 typedef struct ingle_explain_options {
     /** sizeof(ingle_explain_options). */
     size_t size;
-    /** 1 gives a line to each finding, 0 works it out. */
-    int32_t brief;
+    /** How much is said of each finding. */
+    ingle_explain_form form;
     /** Findings milder than this verdict are left out; 0 for none. */
     ingle_verdict least;
     /** Only this rule, `hearth-front`; NULL for all. */

@@ -25,6 +25,14 @@ static bool is_asked(const struct explaining *explaining, const ingle_finding *f
            (rule == NULL || strcmp(rule, ingle_rule_id(ingle_finding_rule(finding))) == 0);
 }
 
+/* Whether a finding has a line of its own, and no more. */
+static bool is_brief(const struct explaining *explaining, const ingle_finding *finding)
+{
+    return explaining->options.form == INGLE_EXPLAIN_BRIEF ||
+           (explaining->options.form == INGLE_EXPLAIN_REPORT &&
+            ingle_finding_verdict(finding) <= INGLE_MEETS);
+}
+
 /* What was not measured stands in a list of its own, below. */
 static bool is_at_stop(const struct explaining *explaining, const ingle_finding *finding)
 {
@@ -33,11 +41,12 @@ static bool is_at_stop(const struct explaining *explaining, const ingle_finding 
            ingle_quantity_stop(ingle_finding_quantity(finding)) == explaining->stop;
 }
 
-static size_t count_at_stop(const struct explaining *explaining)
+static size_t count_at_stop(const struct explaining *explaining, bool brief)
 {
     size_t found = 0;
     for (size_t i = 0; i < ingle_report_finding_count(explaining->report); i++) {
-        found += is_at_stop(explaining, ingle_report_finding_at(explaining->report, i));
+        const ingle_finding *finding = ingle_report_finding_at(explaining->report, i);
+        found += is_at_stop(explaining, finding) && is_brief(explaining, finding) == brief;
     }
     return found;
 }
@@ -114,7 +123,7 @@ static const ingle_finding *finding_in_row(const struct explaining *explaining, 
     size_t i = 0;
     for (;; i++) {
         const ingle_finding *finding = ingle_report_finding_at(explaining->report, i);
-        if (finding == NULL || (is_at_stop(explaining, finding) && row-- == 0)) {
+        if (finding == NULL || (is_at_stop(explaining, finding) && is_brief(explaining, finding) && row-- == 0)) {
             return finding;
         }
     }
@@ -145,15 +154,17 @@ static const char *brief_cell(void *context, size_t row, size_t column, enum pag
 static void put_brief(struct explaining *explaining)
 {
     static const char *const heads[] = {"verdict", "what", "measured", "required", "source"};
-    struct page_table table = {5, count_at_stop(explaining), heads, brief_cell, explaining};
-    page_table(explaining->page, &table);
+    struct page_table table = {5, count_at_stop(explaining, true), heads, brief_cell, explaining};
+    if (table.rows > 0) {
+        page_table(explaining->page, &table);
+    }
 }
 
 static void put_in_full(struct explaining *explaining)
 {
     for (size_t i = 0; i < ingle_report_finding_count(explaining->report); i++) {
         const ingle_finding *finding = ingle_report_finding_at(explaining->report, i);
-        if (is_at_stop(explaining, finding)) {
+        if (is_at_stop(explaining, finding) && !is_brief(explaining, finding)) {
             explain_finding(explaining->page, finding);
         }
     }
@@ -163,15 +174,15 @@ static void put_stops(struct explaining *explaining)
 {
     for (size_t stop = 0; stop < ingle_stop_count(); stop++) {
         explaining->stop = stop;
-        if (count_at_stop(explaining) == 0) {
-            continue;
-        }
-        page_heading(explaining->page, 2, ingle_stop_label(stop));
-        if (explaining->options.brief != 0) {
-            put_brief(explaining);
-        } else {
+        size_t brief = count_at_stop(explaining, true);
+        if (brief + count_at_stop(explaining, false) > 0) {
+            page_heading(explaining->page, 2, ingle_stop_label(stop));
             put_in_full(explaining);
         }
+        if (brief > 0 && explaining->options.form == INGLE_EXPLAIN_REPORT) {
+            page_heading(explaining->page, 3, "Met");
+        }
+        put_brief(explaining);
     }
 }
 
@@ -250,8 +261,10 @@ ingle_status ingle_explain(const ingle_report *report, const ingle_page *page,
     if (options != NULL) {
         ingle_status status = struct_take(&explaining.options, sizeof explaining.options,
                                           sizeof explaining.options, options);
-        if (status != INGLE_OK) {
-            return status;
+        bool known = explaining.options.form >= INGLE_EXPLAIN_WORKED &&
+                     explaining.options.form <= INGLE_EXPLAIN_BRIEF;
+        if (status != INGLE_OK || !known) {
+            return status != INGLE_OK ? status : INGLE_ERROR_ARGUMENT;
         }
     }
     ingle_status status =

@@ -89,6 +89,13 @@ const char *explain_text(struct page *page, const ingle_finding *finding, ingle_
     return page_text_of(page, finding_text, finding, part, &format);
 }
 
+/* Something seen, of which the sentence says all: it has no amounts, and nothing is worked out. */
+static bool is_seen(const ingle_finding *finding)
+{
+    ingle_relation relation = ingle_finding_relation(finding);
+    return relation == INGLE_IS || relation == INGLE_IS_NOT;
+}
+
 /* ---- the parts of a finding ----------------------------------------------------------------- */
 
 static void put_heading(struct page *page, const ingle_finding *finding)
@@ -125,6 +132,10 @@ static void put_amounts(struct page *page, const ingle_finding *finding)
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
     ingle_amount margin;
     explain_measured(finding, &format, words, sizeof words);
+    if (is_seen(finding)) {
+        page_fact(page, "How it is looked at", ingle_quantity_how(quantity));
+        return;
+    }
     if (words[0] != '\0') {
         page_fact(page, "Measured", words);
         page_fact(page, "How it is measured", ingle_quantity_how(quantity));
@@ -159,8 +170,11 @@ static void put_rule(struct page *page, const ingle_finding *finding)
     page_run(page, PAGE_STRONG, "Rule");
     page_run(page, PAGE_PLAIN, ": ");
     page_run(page, PAGE_PLAIN, ingle_rule_label(rule));
-    page_run(page, PAGE_PLAIN, ". ");
-    page_prose(page, ingle_rule_formula_text(rule));
+    page_run(page, PAGE_PLAIN, ".");
+    if (!is_seen(finding)) {
+        page_run(page, PAGE_PLAIN, " ");
+        page_prose(page, ingle_rule_formula_text(rule));
+    }
     page_close(page);
     page_open(page, PAGE_ITEM);
     page_run(page, PAGE_STRONG, "Source");
@@ -225,7 +239,8 @@ static void put_step(struct page *page, const ingle_step *step, const ingle_form
 static void put_working(struct page *page, const ingle_finding *finding)
 {
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
-    for (size_t i = 0; i < ingle_finding_step_count(finding); i++) {
+    size_t count = is_seen(finding) ? 0 : ingle_finding_step_count(finding);
+    for (size_t i = 0; i < count; i++) {
         put_step(page, ingle_finding_step_at(finding, i), &format);
     }
 }

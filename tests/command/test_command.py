@@ -70,7 +70,7 @@ class Help(unittest.TestCase):
                             "--with-from": ["30 in"], "--with-to": ["36 in"],
                             "--with-step": ["1 in"], "--rule": ["hearth-front"],
                             "--format": ["text" if verb == "explain" else "json"],
-                            "--width": ["60"], "--least": ["fails"], "--view": ["plan"],
+                            "--width": ["60"], "--form": ["brief"], "--least": ["fails"], "--view": ["plan"],
                             "--seed": ["7"],
                             "--level": ["2"], "--part": ["problem"],
                             "--appliance": ["stove"], "--fuel": ["wood"],

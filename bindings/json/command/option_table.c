@@ -49,7 +49,10 @@ static const struct option_entry options[] = {
      "only this rule, such as hearth-front", "RULE"},
     {OPTION_STRICT, "strict", SOLVE, ARGUMENT_NONE,
      "take what is too close to call for a failure", NULL},
-    {OPTION_BRIEF, "brief", EXPLAIN, ARGUMENT_NONE, "a line for each finding", NULL},
+    {OPTION_FORM, "form", EXPLAIN, ARGUMENT_WORD,
+     "how much is said: all worked out; that with only a line for what is met; or a line for each "
+     "finding; without it, worked",
+     "worked|report|brief"},
     {OPTION_LEAST, "least", EXPLAIN, ARGUMENT_WORD,
      "leave out the findings with a milder verdict",
      "meets|unmeasured|by-listing|too-close|fails"},

@@ -4,13 +4,23 @@
  */
 #include "command/verbs/verbs.h"
 
+#include <string.h>
+
+static ingle_explain_form form_of(const struct command_options *options)
+{
+    const char *word = options->given[OPTION_FORM];
+    return word == NULL || strcmp(word, "worked") == 0 ? INGLE_EXPLAIN_WORKED
+           : strcmp(word, "report") == 0               ? INGLE_EXPLAIN_REPORT
+                                                       : INGLE_EXPLAIN_BRIEF;
+}
+
 int verb_explain(struct command *command)
 {
     const struct command_options *options = &command->options;
     char title[COMMAND_TITLE];
     ingle_page page;
     ingle_explain_options how = {.size = sizeof how, .rule = options->given[OPTION_RULE],
-                                 .brief = option_given(options, OPTION_BRIEF)};
+                                 .form = form_of(options)};
     if (option_given(options, OPTION_LEAST)) {
         how.least = ingle_verdict_find(options->given[OPTION_LEAST]);
     }
