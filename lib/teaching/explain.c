@@ -123,7 +123,8 @@ static const ingle_finding *finding_in_row(const struct explaining *explaining, 
     size_t i = 0;
     for (;; i++) {
         const ingle_finding *finding = ingle_report_finding_at(explaining->report, i);
-        if (finding == NULL || (is_at_stop(explaining, finding) && is_brief(explaining, finding) && row-- == 0)) {
+        if (finding == NULL || (is_at_stop(explaining, finding) &&
+                                is_brief(explaining, finding) && row-- == 0)) {
             return finding;
         }
     }
