@@ -74,6 +74,8 @@ struct page_manner {
 
 extern const struct page_manner text_manner, markdown_manner, html_manner;
 
+enum { PAGE_WORD = 256 };
+
 struct page {
     struct output output;
     ingle_page how;
@@ -89,7 +91,9 @@ struct page {
     bool begun;          /* something stands above */
     size_t column;       /* of a text, and where its lines begin */
     size_t indent;
-    bool spaced;         /* a space is due before the next word */
+    bool spaced;         /* a space is due before the word */
+    char word[PAGE_WORD]; /* that more may be added to, by the next run */
+    size_t word_length, word_width;
 };
 
 /*

@@ -18,20 +18,6 @@ static size_t width_of(const char *text, size_t length)
     return width;
 }
 
-static void end_line(struct page *page)
-{
-    output_add(&page->output, "\n");
-    page->column = 0;
-    page->spaced = false;
-}
-
-static void leave_line(struct page *page)
-{
-    if (page->begun) {
-        end_line(page);
-    }
-}
-
 /* Brings the line to where its words begin. */
 static void indent_line(struct page *page)
 {
@@ -39,13 +25,22 @@ static void indent_line(struct page *page)
     page->column = page->indent;
 }
 
-static void put_word(struct page *page, const char *word, size_t length)
+static void break_line(struct page *page)
 {
-    size_t width = width_of(word, length);
+    output_add(&page->output, "\n");
+    page->column = 0;
+}
+
+/* Writes the word at hand, on the next line if this one has no room for it. */
+static void put_word(struct page *page)
+{
     bool first = page->column <= page->indent;
-    size_t space = page->spaced && !first;
-    if (space && page->column + 1 + width > (size_t)page->how.width) {
-        end_line(page);
+    bool space = page->spaced && !first;
+    if (page->word_length == 0) {
+        return;
+    }
+    if (space && page->column + 1 + page->word_width > (size_t)page->how.width) {
+        break_line(page);
     } else if (space) {
         output_add(&page->output, " ");
         page->column++;
@@ -53,23 +48,55 @@ static void put_word(struct page *page, const char *word, size_t length)
     if (page->column < page->indent) {
         indent_line(page);
     }
-    output_add_bytes(&page->output, word, length);
-    page->column += width;
+    output_add_bytes(&page->output, page->word, page->word_length);
+    page->column += page->word_width;
+    page->word_length = page->word_width = 0;
     page->spaced = false;
 }
 
-/* Words that touch the run before them stay beside it, even past the width. */
-static void put_words(struct page *page, const char *text)
+/* Adds to the word at hand; one that is longer than any word is written in parts. */
+static void add_to_word(struct page *page, const char *text, size_t length, size_t width)
+{
+    if (page->word_length + length > PAGE_WORD) {
+        put_word(page);
+    }
+    if (length > PAGE_WORD) {
+        output_add_bytes(&page->output, text, length);
+        page->column += width;
+        return;
+    }
+    memcpy(page->word + page->word_length, text, length);
+    page->word_length += length;
+    page->word_width += width;
+}
+
+/* What stands without a space beside the run before is one word with it. */
+static void add_words(struct page *page, const char *text)
 {
     while (*text != '\0') {
         size_t spaces = strspn(text, " \n\t");
-        page->spaced = page->spaced || spaces > 0;
+        if (spaces > 0) {
+            put_word(page);
+            page->spaced = true;
+        }
         text += spaces;
         size_t length = strcspn(text, " \n\t");
-        if (length > 0) {
-            put_word(page, text, length);
-        }
+        add_to_word(page, text, length, width_of(text, length));
         text += length;
+    }
+}
+
+static void end_line(struct page *page)
+{
+    put_word(page);
+    break_line(page);
+    page->spaced = false;
+}
+
+static void leave_line(struct page *page)
+{
+    if (page->begun) {
+        break_line(page);
     }
 }
 
@@ -80,7 +107,8 @@ static void heading(struct page *page, int level, const char *text)
     static const char *const under[] = {"", "=", "-", "", ""};
     leave_line(page);
     page->indent = 0;
-    put_words(page, text);
+    add_words(page, text);
+    put_word(page);
     size_t width = page->column;
     end_line(page);
     if (under[level][0] != '\0') {
@@ -105,15 +133,11 @@ static void open(struct page *page, enum page_part part)
     }
     page->begun = true;
     page->indent = 0;
-    if (part == PAGE_ITEM) {
-        put_word(page, "-", 1);
-        page->spaced = true;
-    }
+    page->spaced = false;
     page->indent = indents[part];
     if (part == PAGE_ITEM) {
-        output_add(&page->output, " ");
+        output_add(&page->output, "- ");
         page->column = page->indent;
-        page->spaced = false;
     }
 }
 
@@ -121,7 +145,8 @@ static void put_blank(struct page *page, const char *text)
 {
     static const char line[] = "________________________________________";
     size_t width = width_of(text, strlen(text));
-    put_word(page, line, width < sizeof line - 1 ? width : sizeof line - 1);
+    width = width < sizeof line - 1 ? width : sizeof line - 1;
+    add_to_word(page, line, width, width);
 }
 
 static void run(struct page *page, enum page_style style, const char *text)
@@ -134,11 +159,11 @@ static void run(struct page *page, enum page_style style, const char *text)
         return;
     }
     if (coloured) {
-        output_add(&page->output, colours[style]);
+        add_to_word(page, colours[style], strlen(colours[style]), 0);
     }
-    put_words(page, text);
+    add_words(page, text);
     if (coloured) {
-        output_add(&page->output, "\x1b[0m");
+        add_to_word(page, "\x1b[0m", strlen("\x1b[0m"), 0);
     }
 }
 
@@ -201,6 +226,8 @@ static void put_cell(struct page *page, const char *text, enum page_style style,
     size_t taken = width_of(text, strlen(text));
     page->column = page->indent = 0;
     run(page, style, text);
+    put_word(page);
+    page->spaced = false;
     if (!last) {
         output_add_repeated(&page->output, " ", width - taken + COLUMN_GAP);
     }
@@ -239,9 +266,8 @@ static void put_records(struct page *page, const struct page_table *table)
                 continue;
             }
             page->indent = column == 0 ? 0 : ITEM_INDENT;
-            put_words(page, table->heads[column]);
-            put_word(page, ":", 1);
-            page->spaced = true;
+            add_words(page, table->heads[column]);
+            add_words(page, ": ");
             page->indent = 2 * ITEM_INDENT;
             run(page, style, text);
             end_line(page);

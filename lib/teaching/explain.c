@@ -130,6 +130,15 @@ static const ingle_finding *finding_in_row(const struct explaining *explaining, 
     }
 }
 
+/* `R1001.10, irc-2021` */
+static void add_source(struct explaining *explaining, const ingle_finding *finding)
+{
+    struct text text = text_start(explaining->words, EXPLAIN_WORDS);
+    text_add(&text, ingle_rule_section(ingle_finding_rule(finding)));
+    text_add(&text, ", ");
+    text_add(&text, ingle_standard_id(ingle_finding_standard(finding)));
+}
+
 static const char *brief_cell(void *context, size_t row, size_t column, enum page_style *style)
 {
     struct explaining *explaining = context;
@@ -148,16 +157,44 @@ static const char *brief_cell(void *context, size_t row, size_t column, enum pag
         explain_required(finding, &format, explaining->words, EXPLAIN_WORDS);
         return explaining->words;
     default:
-        return explain_text(explaining->page, finding, INGLE_FINDING_CITATION);
+        add_source(explaining, finding);
+        return explaining->words;
     }
+}
+
+/* `fails: hearth extension in front of the opening: 18 in, at least 20 in (R1001.10, irc-2021)` */
+static void put_brief_line(struct explaining *explaining, const ingle_finding *finding)
+{
+    struct page *page = explaining->page;
+    ingle_verdict verdict = ingle_finding_verdict(finding);
+    ingle_format format = explain_format(page, ingle_finding_standard(finding));
+    page_open(page, PAGE_ITEM);
+    page_run(page, page_verdict_style(verdict), ingle_verdict_name(verdict));
+    page_run(page, PAGE_PLAIN, ": ");
+    page_run(page, PAGE_PLAIN, explain_text(page, finding, INGLE_FINDING_LABEL));
+    explain_measured(finding, &format, explaining->words, EXPLAIN_WORDS);
+    page_run(page, PAGE_PLAIN, explaining->words[0] != '\0' ? ": " : "");
+    page_run(page, PAGE_PLAIN, explaining->words);
+    explain_required(finding, &format, explaining->words, EXPLAIN_WORDS);
+    page_run(page, PAGE_PLAIN, explaining->words[0] != '\0' ? ", required " : "");
+    page_run(page, PAGE_PLAIN, explaining->words);
+    add_source(explaining, finding);
+    page_run(page, PAGE_PLAIN, " (");
+    page_run(page, PAGE_PLAIN, explaining->words);
+    page_run(page, PAGE_PLAIN, ")");
+    page_close(page);
 }
 
 static void put_brief(struct explaining *explaining)
 {
     static const char *const heads[] = {"verdict", "what", "measured", "required", "source"};
     struct page_table table = {5, count_at_stop(explaining, true), heads, brief_cell, explaining};
-    if (table.rows > 0) {
+    if (explaining->page->how.format != INGLE_PAGE_TEXT && table.rows > 0) {
         page_table(explaining->page, &table);
+        return;
+    }
+    for (size_t row = 0; row < table.rows; row++) {
+        put_brief_line(explaining, finding_in_row(explaining, row));
     }
 }
 
