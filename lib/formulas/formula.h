@@ -73,6 +73,7 @@ extern const struct formula formula_with_or_without;
 extern const struct formula formula_observed;
 /* listing.c */
 extern const struct formula formula_by_listing;
+extern const struct formula formula_listing_or_usual;
 /* table.c */
 extern const struct formula formula_table_cell;
 extern const struct formula formula_table_column;

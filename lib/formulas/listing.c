@@ -24,3 +24,36 @@ const struct formula formula_by_listing = {
     .driver_count = 1,
     .required = by_listing_required,
 };
+
+enum { USUAL };
+
+/* What carries no label has no listing to look up. */
+static bool is_unlisted(const struct calculation *calculation)
+{
+    int64_t label;
+    return calculation_recorded(calculation, QUANTITY_LISTING_LABEL, &label) &&
+           label != CHOICE_LISTING_LABEL_LISTED;
+}
+
+static enum outcome listing_or_usual_required(struct calculation *calculation, int64_t *required)
+{
+    if (!is_unlisted(calculation)) {
+        return by_listing_required(calculation, required);
+    }
+    *required = calculation->numbers[USUAL];
+    RECORD_STEP(calculation, .label = "required", .expression = "{0}",
+                .remark = "It carries no label, so what is usual is asked.",
+                .operands = {operand_number(calculation, USUAL)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_listing_or_usual = {
+    .name = "listing-or-usual",
+    .text = "What is required is what the appliance's own label or manual says; of an appliance "
+            "that carries no label, `usual`.",
+    .numbers = {{"usual", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = listing_or_usual_required,
+};

@@ -207,6 +207,15 @@ def by_listing(row):
                 tuple(verdict(row, amount, amount + off) for off in (-1, 0, 1)))
 
 
+def listing_or_usual(row):
+    """A label that is looked for and not there leaves what is usual."""
+    for label in ("no-label", "home-made"):
+        yield around_judged(row, ("usual",), {"listing.label": label}, row.numbers["usual"])
+    yield from by_listing(row)
+    yield Sight((), {row.judged: row.numbers["usual"]}, "listing.label",
+                {"listed": BY_LISTING, "no-label": MEETS, "home-made": MEETS})
+
+
 def within(row):
     limit, distance = row.numbers["limit"], row.numbers["within"]
     for near in (0, distance):
@@ -377,6 +386,7 @@ FORMULAS = {
     "flue-share": flue_share,
     "observed": observed,
     "by-listing": by_listing,
+    "listing-or-usual": listing_or_usual,
     "within": within,
     "above-step": above_step,
     "with-or-without": with_or_without,

@@ -673,6 +673,7 @@ static void common_practice_says_that_it_is_advice(void **state)
 {
     (void)state;
     record("appliance.kind", "insert", NULL);
+    record("listing.label", "no-label", NULL);
     record("hearth.front", "20 in", NULL);
     record("insert.projection", "4 1/16 in", NULL);
     check("common-practice-us");

@@ -388,7 +388,7 @@ static void hearths_step_at_six_square_feet(void **state)
     }
 }
 
-/* Common practice: the hearth's depth less the insert's projection is 16 in or more. */
+/* Common practice, no label on the insert: the hearth's depth less the insert's projection is 16 in or more. */
 static int64_t insert_margin(const int64_t *point)
 {
     return point[0] - point[1] - INCHES(16);
@@ -401,6 +401,7 @@ static void inserts_take_from_the_hearth(void **state)
         start_case(false);
         measure(QUANTITY_HEARTH_FRONT, near(INCHES(20)), any_tolerance());
         measure(QUANTITY_INSERT_PROJECTION, near(INCHES(4)), any_tolerance());
+        measure(QUANTITY_LISTING_LABEL, CHOICE_LISTING_LABEL_NO_LABEL, 0);
         name_ends();
         expect_case("common-practice-us", "insert-hearth-front", QUANTITY_INSERT_HEARTH_FRONT,
                     NULL, insert_margin);

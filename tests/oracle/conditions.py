@@ -42,7 +42,8 @@ def firebox(survey, kind):
         crack = crack._replace(required=survey.one('listing/panel-crack'), relation='at-most')
     rows = [crack,
             under(survey, 'panel-wear', 'panels/wear', IN // 4, built),
-            seen('gas-pipe-entry', 'gas-pipe/entry', 'is', 'sealed', other(gas, 'none'), survey),
+            seen('gas-pipe-entry', 'gas-pipe/entry', 'is', 'sealed', other(gas, 'none', 'room-heater'),
+                 survey),
             seen('soot-outside', 'signs/soot', 'is', 'no', True, survey),
             seen('chimney-fire', 'signs/chimney-fire', 'is', 'no', True, survey),
             seen('smoke-chamber-edges', 'smoke-chamber/edges', 'is', 'no',
@@ -56,7 +57,8 @@ def firebox(survey, kind):
 def damper_and_air(survey, kind):
     open_fire = other(kind, 'stove', 'pellet-stove', 'masonry-heater', 'insert')
     wood = same(choice(survey, 'appliance/fuel'), 'wood')
-    logs = same(choice(survey, 'gas/appliance', 'none'), 'log-set')
+    logs = every(same(choice(survey, 'gas/appliance', 'none'), 'log-set'),
+                 same(choice(survey, 'gas/vent'), 'chimney'))
     state, duct = 'damper/state', 'air/duct-state'
     return [seen('damper-for-solid-fuel', state, 'is-not', 'removed', every(wood, open_fire),
                  survey),
@@ -137,7 +139,8 @@ def rows(survey, standard):
     if standard == MAKERS:
         kind = choice(survey, 'appliance/kind')
         told.append(seen('label-clearances', 'listing/clearances-stated', 'is', 'yes',
-                         other(kind, 'masonry-fireplace', 'masonry-heater'), survey))
+                         every(other(kind, 'masonry-fireplace', 'masonry-heater'),
+                               same(choice(survey, 'appliance/fuel'), 'wood')), survey))
     return told
 
 

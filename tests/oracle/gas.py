@@ -12,7 +12,7 @@ Written apart from the library, with exact fractions. Where each number is from:
 - NFPA 54-2012 7.7.2.2: no valve left, and the pipe capped, where solid fuel is burned
 - NFPA 54-2012 10.6 (CMC 907.1 to 907.3): decorative appliances in vented fireplaces
 - NFPA 54-2012 Table 10.6.2.3 (CMC Table 907.2; IRC G2453 from memory): permanent free opening
-- IFGC 2024 602.1, 602.2, 603.1; IRC G2432, G2433.1: listed, safeguarded; log lighters listed
+- IFGC 2024 602.1; IRC G2432: gas logs listed
 - IRC R1004.4: unvented logs in factory-built fireplaces from 2015, in inserts from 2024
 - IRC G2406.2: 6 000 Btu/h in a bathroom, 10 000 in a bedroom; G2445.3: 40 000
 - UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft. UMC 901.3, CABO 2431.1: pipe sealed
@@ -154,12 +154,6 @@ def openings():
                  (LOGS, CHIMNEY, LISTED), 'listing', 'listing/damper-opening')]
 
 
-def safeguarded():
-    return [seen('gas-safeguard', 'gas/safeguard', 'yes', LOGS),
-            seen('log-lighter-listed', 'gas/listed', 'yes',
-                 ('gas/appliance', is_('log-lighter')))]
-
-
 def shut_by_mistake(who):
     return not_seen('damper-for-gas', 'damper/state', 'working', who, CHIMNEY)
 
@@ -167,7 +161,7 @@ def shut_by_mistake(who):
 def residential(standard):
     year = int(standard[-4:])
     small = (ANY, NO_LIGHTER, UNVENTED)
-    rules = valve_nearby(IN_ROOM) + safeguarded() + openings() + [
+    rules = valve_nearby(IN_ROOM) + openings() + [
         seen('gas-logs-listed', 'gas/listed', 'yes', LOGS), shut_by_mistake(LOGS),
         at_most('unvented-bathroom-input', 'gas/input', 6000 * BTU, *small,
                 ('gas/room', is_('bathroom'))),
@@ -192,7 +186,7 @@ def residential(standard):
 
 
 def fuel_gas(standard):
-    rules = valve_nearby(IN_ROOM) + valve_elsewhere() + safeguarded() + [
+    rules = valve_nearby(IN_ROOM) + valve_elsewhere() + [
         shut_by_mistake(LOGS),
         seen('unvented-sole-heat', 'gas/sole-heat', 'no', ANY, NO_LIGHTER, UNVENTED)]
     if standard == 'ifgc-2024':
@@ -205,7 +199,8 @@ def national(standard):
     rules = valve_nearby(THERE) + openings() + [
         valve_in_firebox(LOGS),
         seen('gas-open-pipe', 'gas/open-pipe', 'no', ('appliance/fuel', is_('wood')),
-             ('gas/appliance', is_('none'))),
+             ('gas/appliance', is_('none')),
+             ('appliance/kind', isnt('stove', 'pellet-stove', 'masonry-heater'))),
         seen('gas-working-flue', 'gas/working-flue', 'yes', *vented),
         seen('gas-thermostat', 'gas/thermostat', 'no', *vented),
         seen('gas-screen', 'gas/screen', 'yes', *vented),
@@ -231,7 +226,8 @@ def older(standard):
     if standard == MASSACHUSETTS:
         return [seen('damper-removed-or-welded', 'damper/state', 'fixed-open', LOGS, CHIMNEY,
                      ('damper/state', isnt('removed')))]
-    return [seen('gas-pipe-entry', 'gas-pipe/entry', 'sealed', ANY)]
+    return [seen('gas-pipe-entry', 'gas-pipe/entry', 'sealed', ANY,
+                 ('gas/appliance', isnt('room-heater')))]
 
 
 def practice():

@@ -49,8 +49,8 @@ AMENDMENTS = {
     'trim-distance': {'limit': '8 in'},
     'trim-projection': {'zone': '8 in', 'within': '14 in', 'ratio': '1/6'},
     'flue-area': {'round': '1/11', 'rectangular': '1/9', 'long': '1/6', 'aspect': '3/2'},
-    'insert-hearth-front': {'limit': '18 in'},
-    'insert-hearth-side': {'limit': '10 in'},
+    'insert-hearth-front': {'usual': '18 in'},
+    'insert-hearth-side': {'usual': '10 in'},
 }
 
 # A firebox that is well within the ordinary rules, so that the others can be told from them.
@@ -414,6 +414,10 @@ class Maker:
         self.put('insert.hearth-front', near(self.source, 16 * IN), 0.4)
         for side in ('left', 'right'):
             self.put(f'insert.hearth-{side}', near(self.source, 8 * IN))
+        label = self.source.one(('no-label', 'no-label', 'home-made', 'listed'))
+        self.choose('listing.label', label, 0.9)
+        for name, inches in (('front', 16), ('side', 8)):
+            self.put(f'listing.hearth-{name}', near(self.source, inches * IN), 0.15)
 
     # ---- the whole ----------------------------------------------------------------------------
 

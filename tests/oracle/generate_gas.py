@@ -21,7 +21,7 @@ SEEN = {
     'damper.state': ('working', 'stuck', 'removed', 'fixed-open', 'blocked-open'),
 }
 FLAGS = ('gas.valve-upstream', 'gas.valve-by-listing', 'gas.valve-identified',
-         'gas.valve-serves-others', 'gas.open-pipe', 'gas.safeguard', 'gas.thermostat',
+         'gas.valve-serves-others', 'gas.open-pipe', 'gas.thermostat',
          'gas.screen', 'gas.working-flue', 'gas.room-volume', 'gas.listed-in-fireplace',
          'gas.wall-mounted', 'gas.oxygen-shutoff', 'gas.more-heaters', 'gas.sole-heat',
          'glass-doors.cover-opening', 'alarms.co-near-bedrooms', 'alarms.co-in-bedroom')

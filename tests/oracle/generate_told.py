@@ -24,6 +24,7 @@ CHOICES = {
     'gas.appliance': ('none', 'log-set', 'log-lighter', 'insert'),
     'gas-pipe.entry': ('sealed', 'gap'),
     'listing.label': ('listed', 'no-label', 'home-made'),
+    'gas.vent': ('chimney', 'chimney', 'direct', 'unvented'),
     'occasion.appliance-change': ('none', 'same', 'other'),
 }
 OBSERVED = (conditions.PRACTICE, conditions.MISSOURI, conditions.INSPECTIONS, conditions.MAKERS,

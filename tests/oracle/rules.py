@@ -21,8 +21,8 @@ cannot be repeated here. Where each number is from:
     outside, above 2 inside
   - Table R1003.14(1): net areas of round liners
   - Table R1003.14(2): net areas of rectangular liners
-- common practice, no publication: insert 16 in in front and 8 in at each side; what is left in
-  front is the hearth less the insert's projection
+- common practice, no publication: the insert's label decides; without a label 16 in in front and
+  8 in at each side; what is left in front is the hearth less the insert's projection
 
 Tolerances are judged by search: every corner of the box of the measures, and every point at which
 a rule steps (see `candidates`). Everything is whole base units: nm, nm2, millionths of an
@@ -65,8 +65,8 @@ NUMBERS = {
     'flue-area': {'round': Fraction(1, 12), 'square': Fraction(1, 10),
                   'rectangular': Fraction(1, 10), 'long': Fraction(1, 8),
                   'aspect': Fraction(2)},
-    'insert-hearth-front': {'limit': 16 * IN},
-    'insert-hearth-side': {'limit': 8 * IN},
+    'insert-hearth-front': {'usual': 16 * IN},
+    'insert-hearth-side': {'usual': 8 * IN},
 }
 # Numbers of single standards that differ from those above.
 OTHER_NUMBERS = {'irc-2024': {
@@ -482,15 +482,22 @@ def flue_row(survey, fraction, reading):
     return row('flue-area', 'flue/net-area', 'at-least', area, required, 'area', reading=reading)
 
 
+def of_insert(survey, numbers, rule, key, measured):
+    """What the label states; where a label was looked for and is not there, what is usual."""
+    required = survey.one('listing/' + rule.removeprefix('insert-'))
+    if required is None and survey.choices.get('listing/label', 'listed') != 'listed':
+        required = fixed(numbers[rule]['usual'])
+    return row(rule, key, 'at-least', measured, required, by_listing=True)
+
+
 def insert_rows(survey, numbers):
     front = survey.one('insert/hearth-front')
     if front is None and survey.has('hearth/front', 'insert/projection'):
         front = Expression(('hearth/front', 'insert/projection'),
                            lambda point: point['hearth/front'] - point['insert/projection'])
-    return [row('insert-hearth-front', 'insert/hearth-front', 'at-least', front,
-                fixed(numbers['insert-hearth-front']['limit'])),
-            least(survey, numbers, 'insert-hearth-side', 'insert/hearth-left'),
-            least(survey, numbers, 'insert-hearth-side', 'insert/hearth-right')]
+    return [of_insert(survey, numbers, 'insert-hearth-front', 'insert/hearth-front', front),
+            *(of_insert(survey, numbers, 'insert-hearth-side', key, survey.one(key))
+              for key in ('insert/hearth-left', 'insert/hearth-right'))]
 
 
 # ---- judging ----------------------------------------------------------------------------------
@@ -625,7 +632,7 @@ def of_kind(survey, rows, wanted):
         return rows
     # Nothing is read where nothing is judged: of the two readings one row is left.
     return [each._replace(applies=each.applies and kind is None, measured=None, required=None,
-                          reading=None)
+                          reading=None, by_listing=False)
             for each in rows if each.reading != 'inside']
 
 

@@ -150,6 +150,7 @@ def kind(word):
 
 STOVE, INSERT, PELLET = kind('stove'), kind('insert'), kind('pellet-stove')
 LISTED, UNLISTED = is_('listing/label', 'listed'), isnt('listing/label', 'listed')
+HELD_OFF = isnt('wall/protection', 'none', 'masonry', 'board-over-batts', 'listed-assembly')
 BARE, SHIELDED = is_('wall/protection', 'none'), isnt('wall/protection', 'none')
 CEILING, WALL = is_('wall/surface', 'ceiling'), isnt('wall/surface', 'ceiling')
 THROUGH = is_('connector/passes', 'wall')
@@ -296,8 +297,8 @@ def nfpa():
                       isnt('floor/protection', 'hollow-masonry-and-steel')),
         floor_by_legs('hollow-masonry-and-steel', 2 * IN, 6 * IN, *NO_FLOOR),
         floor_by_legs('noncombustible-floor', 0, 2 * IN, protector),
-        seen('shield-spacers', 'wall/spacers-combustible', 'no', STOVE, SHIELDED),
-        seen('shield-spacer-place', 'wall/spacer-behind-appliance', 'no', STOVE, SHIELDED),
+        seen('shield-spacers', 'wall/spacers-combustible', 'no', STOVE, HELD_OFF),
+        seen('shield-spacer-place', 'wall/spacer-behind-appliance', 'no', STOVE, HELD_OFF),
         pipe(6 * IN, *shielded, keys=CLEARANCES[0], rule='connector-clearance-shielded-wall'),
         pipe(9 * IN, *shielded, keys=CLEARANCES[1], rule='connector-clearance-shielded-ceiling'),
         not_seen('connector-hidden', 'connector/passes', 'hidden', STOVE)]
@@ -322,8 +323,7 @@ def grid(table, heads, what):
 
 
 def residential(standard):
-    vented = (STOVE, isnt('wall/protection', 'none', 'masonry', 'board-over-batts',
-                          'listed-assembly'))
+    vented = (STOVE, HELD_OFF)
     rules = list(grid(IRC_TABLE, (36, 18, 12, 9, 6), 'exact')) + [
         no_less_than_12(STOVE, SHIELDED),
         least('shield-air-space', 'wall/air-space', IN, *vented),
@@ -332,7 +332,8 @@ def residential(standard):
                  is_('wall/corner', 'no')),
         seen('shield-open-edges', 'wall/open-edges', 'bottom-and-top', *vented,
              is_('wall/corner', 'yes')),
-        make('shield-extent', 'wall/beyond-shield', 'at-least', (STOVE, SHIELDED), 'share',
+        make('shield-extent', 'wall/beyond-shield', 'at-least',
+             (STOVE, isnt('wall/protection', 'none', 'listed-assembly')), 'share',
              (Fraction(1), 0), 'wall/unprotected'),
         seen('shared-flue', 'stove/other-on-flue', 'no', STOVE)]
     if standard == IRC_2018:
@@ -407,7 +408,7 @@ def local(standard):
         OHIO: [least('floor-protection-all-round', SIDES, 18 * IN, STOVE),
                clearance(36 * IN, STOVE, is_('stove/type', 'radiant'), BARE),
                clearance(18 * IN, STOVE, is_('stove/type', 'circulating'), BARE),
-               pipe(18 * IN, STOVE)],
+               pipe(18 * IN, STOVE, is_('connector/kind', 'single-wall'))],
         MISSOURI: [clearance(36 * IN, STOVE, UNLISTED, BARE),
                    least('floor-protection-all-round', SIDES, 18 * IN, STOVE, UNLISTED),
                    least('floor-protection-before-body', 'floor/front', 18 * IN, STOVE, LISTED,

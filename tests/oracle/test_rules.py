@@ -219,16 +219,23 @@ class Chimney(unittest.TestCase):
 
 
 class Insert(unittest.TestCase):
-    """Common practice, no publication: 16 in in front of the insert, 8 in at each side."""
+    """Common practice, no publication: 16 in in front of an insert without label, 8 in beside."""
 
     def test_projection_is_deducted(self):
         for hearth, projection, margin in ((20, 5, -1), (20, 4, 0), (16, 6, -6)):
             document = {'survey': {'appliance': {'kind': 'insert'},
+                                   'listing': {'label': 'no-label'},
                                    'hearth': {'front': f'{hearth} in'},
                                    'insert': {'projection': f'{projection} in'}}}
             finding = found(document, 'insert-hearth-front', standard=rules.COMMON)
             self.assertEqual(finding.margin, margin * IN)
             self.assertEqual(finding.verdict, 'fails' if margin < 0 else 'meets')
+
+    def test_the_label_decides(self):
+        document = {'survey': {'appliance': {'kind': 'insert'},
+                               'insert': {'hearth-front': '14 in'}}}
+        finding = found(document, 'insert-hearth-front', standard=rules.COMMON)
+        self.assertEqual((finding.verdict, finding.required), ('by-listing', None))
 
 
 class Bounds(unittest.TestCase):

@@ -204,7 +204,7 @@ static void names_that_are_not_known_are_refused(void **state)
     expect_refused(set("irc-2021", "hearth-front", "rectangular", "24 in", "a"),
                    INGLE_ERROR_UNKNOWN_NUMBER, 0, "rectangular: ");
     /* A rule of another standard is none of this one. */
-    expect_refused(set("irc-2021", "insert-hearth-front", "limit", "24 in", "a"),
+    expect_refused(set("irc-2021", "insert-hearth-front", "usual", "24 in", "a"),
                    INGLE_ERROR_UNKNOWN_RULE, 0, "insert-hearth-front: ");
 }
 

@@ -18,7 +18,8 @@ static const struct ingle_table damper_table = DAMPER_TABLE("CMC Table 907.2");
 static const struct ingle_rule rules[] = {
     {MATTER_GAS_OPEN_PIPE, "CPC 1210.9.1.1, CMC 1311.8.1.1", INGLE_BASIS_READ, INGLE_IS,
      &formula_observed, .numbers = {false},
-     .when = {{QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}, NO_GAS}},
+     .when = {{QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}, NO_GAS, NOT_A(STOVE),
+              NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER)}},
 
     /* The shutoff valve. */
     {MATTER_GAS_VALVE_PRESENT, VALVE_SECTION, INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,

@@ -19,11 +19,13 @@
 
 static const struct ingle_rule rules[] = {
     {MATTER_INSERT_HEARTH_FRONT, "no publication", INGLE_BASIS_COMMON_PRACTICE,
-     INGLE_AT_LEAST, &formula_fixed, .numbers = {INCHES(16)}, .when = {INSERT},
+     INGLE_AT_LEAST, &formula_listing_or_usual, .inputs = {QUANTITY_LISTING_HEARTH_FRONT},
+     .numbers = {INCHES(16)}, .when = {INSERT},
      .reading = "Two measuring points are in use, the fuel door and the front of the insert: the "
                 "one on the label counts."},
     {MATTER_INSERT_HEARTH_SIDE, "no publication", INGLE_BASIS_COMMON_PRACTICE,
-     INGLE_AT_LEAST, &formula_fixed, .numbers = {INCHES(8)}, .when = {INSERT},
+     INGLE_AT_LEAST, &formula_listing_or_usual, .inputs = {QUANTITY_LISTING_HEARTH_SIDE},
+     .numbers = {INCHES(8)}, .when = {INSERT},
      .reading = "Measured from each side of the fuel opening."},
 
     /* What is observed: damper and air. */
@@ -34,7 +36,8 @@ static const struct ingle_rule rules[] = {
      &formula_observed, .numbers = {CHOICE_DAMPER_STATE_STUCK},
      .when = {NO_STOVE, NO_PELLET_STOVE, NO_MASONRY_HEATER, NO_INSERT}},
     {MATTER_DAMPER_FOR_GAS, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_IS_NOT,
-     &formula_observed, .numbers = {CHOICE_DAMPER_STATE_WORKING}, .when = {GAS_LOGS},
+     &formula_observed, .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {GAS_LOGS, UP_THE_CHIMNEY},
      .reading = "A damper that is removed, fixed or blocked open cannot be shut by mistake."},
     {MATTER_AIR_DUCT_OPEN, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_IS_NOT,
      &formula_observed, .numbers = {CHOICE_AIR_DUCT_STATE_BLOCKED},
@@ -56,7 +59,8 @@ static const struct ingle_rule rules[] = {
     {MATTER_FIREBOX_GAPS, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_IS,
      &formula_observed, .numbers = {false}, .when = {FACTORY_BUILT}},
     {MATTER_GAS_PIPE_ENTRY, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_IS,
-     &formula_observed, .numbers = {CHOICE_GAS_PIPE_ENTRY_SEALED}, .when = {ANY_GAS}},
+     &formula_observed, .numbers = {CHOICE_GAS_PIPE_ENTRY_SEALED},
+     .when = {ANY_GAS, NO_GAS_HEATER}},
     {MATTER_TRIM_SCORCHED, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_IS,
      &formula_observed, .numbers = {false}, .when = {COMBUSTIBLE, NO_STOVE, NO_PELLET_STOVE}},
     {MATTER_SOOT_OUTSIDE, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_IS,

@@ -15,7 +15,10 @@ static const struct ingle_rule fha_mps[] = {
 
 static const struct ingle_rule cpsc[] = {
     {MATTER_LABEL_CLEARANCES, "16 CFR 1406.4", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {NO_MASONRY_FIREPLACE, NO_MASONRY_HEATER},
+     .numbers = {true},
+     .when = {NO_MASONRY_FIREPLACE,
+              NO_MASONRY_HEATER,
+              {QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}},
      .reading = "Said of the makers of appliances that burn coal or wood. Its opening part was "
                 "read."},
 };

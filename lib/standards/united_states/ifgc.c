@@ -34,10 +34,6 @@ static const struct ingle_rule rules[] = {
     /* Gas logs and log lighters. */
     {MATTER_GAS_LOGS_LISTED, "602.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS}, .since = 2024},
-    {MATTER_GAS_SAFEGUARD, "602.2 (not seen)", INGLE_BASIS_FROM_MEMORY, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {GAS_LOGS}},
-    {MATTER_LOG_LIGHTER_LISTED, "603.1 (not seen)", INGLE_BASIS_FROM_MEMORY, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {LOG_LIGHTER}},
     {MATTER_DAMPER_FOR_GAS, "Appendix D (edition not stated)", INGLE_BASIS_CITED, INGLE_IS_NOT,
      &formula_observed, .numbers = {CHOICE_DAMPER_STATE_WORKING},
      .when = {GAS_LOGS, UP_THE_CHIMNEY},

@@ -4,6 +4,7 @@
  * that other publications print as well.
  */
 #include "measure/amounts.h"
+#include "standards/united_states/chapter_conditions.h"
 #include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
@@ -32,7 +33,7 @@ static const struct ingle_table damper_table = DAMPER_TABLE("Table 10.6.2.3");
 static const struct ingle_rule rules[] = {
     {MATTER_GAS_OPEN_PIPE, "7.7.2.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {false},
-     .when = {{QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}, NO_GAS}},
+     .when = {{QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}, NO_GAS, A_FIREPLACE}},
 
     /* The shutoff valve. */
     {MATTER_GAS_VALVE_PRESENT, "9.6.4", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,

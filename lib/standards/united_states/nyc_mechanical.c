@@ -7,6 +7,7 @@
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
 #define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
+#define NO_GAS_INSERT {QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_INSERT}
 #define PIPE(kind) {QUANTITY_CONNECTOR_KIND, IS, CHOICE_CONNECTOR_KIND_##kind}
 #define NOT_VENT {QUANTITY_CONNECTOR_KIND, IS_NOT, CHOICE_CONNECTOR_KIND_VENT}
 #define ACROSS(test, inches) {QUANTITY_CONNECTOR_DIAMETER, test, INCHES(inches)}
@@ -16,7 +17,7 @@ static const struct ingle_rule rules[] = {
      .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(1, 1)}, .when = {INSERT},
      .reading = "A chimney that serves one appliance."},
     {MATTER_INSERT_FLUE_AREA_MOST, "801.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_share,
-     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(3, 1)}, .when = {INSERT},
+     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(3, 1)}, .when = {INSERT, NO_GAS_INSERT},
      .reading = "Every flue of solid fuel, inside the house or on its outer wall."},
     {MATTER_INSERT_FLUE_AREA, "801.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
      .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(1, 1)}, .when = {STOVE},

@@ -19,7 +19,8 @@ static const struct ingle_rule rules[] = {
     {MATTER_STOVE_CLEARANCE, "(D)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(18)}, .when = {STOVE, CIRCULATING, BARE}},
     {MATTER_CONNECTOR_CLEARANCE, "(E)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(18)}, .when = {STOVE}},
+     .numbers = {INCHES(18)},
+     .when = {STOVE, {QUANTITY_CONNECTOR_KIND, IS, CHOICE_CONNECTOR_KIND_SINGLE_WALL}}},
 };
 
 static const struct ingle_standard editions[] = {

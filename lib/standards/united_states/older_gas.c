@@ -23,12 +23,14 @@ static const struct ingle_rule plumbing_rules[] = {
 
 static const struct ingle_rule mechanical_rules[] = {
     {MATTER_GAS_PIPE_ENTRY, "901.3 (1990s)", INGLE_BASIS_CITED, INGLE_IS, &formula_observed,
-     .numbers = {CHOICE_GAS_PIPE_ENTRY_SEALED}, .when = {ANY_GAS}},
+     .numbers = {CHOICE_GAS_PIPE_ENTRY_SEALED},
+     .when = {ANY_GAS, NO_GAS_HEATER}},
 };
 
 static const struct ingle_rule dwelling_rules[] = {
     {MATTER_GAS_PIPE_ENTRY, "2431.1 (edition not stated)", INGLE_BASIS_CITED, INGLE_IS,
-     &formula_observed, .numbers = {CHOICE_GAS_PIPE_ENTRY_SEALED}, .when = {ANY_GAS}},
+     &formula_observed, .numbers = {CHOICE_GAS_PIPE_ENTRY_SEALED},
+     .when = {ANY_GAS, NO_GAS_HEATER}},
 };
 
 static const struct ingle_standard editions[] = {
