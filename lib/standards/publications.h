@@ -34,6 +34,7 @@ extern const struct publication publication_lorain;
 extern const struct publication publication_north_hempstead;
 extern const struct publication publication_red_lion;
 extern const struct publication publication_florida_mechanical;
+extern const struct publication publication_older_stoves;
 extern const struct publication publication_purdue;
 extern const struct publication publication_state_stove_rules;
 extern const struct publication publication_hud_manufactured_home;

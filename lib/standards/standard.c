@@ -35,6 +35,7 @@ static const struct publication *const publications[] = {
     &publication_north_hempstead,
     &publication_red_lion,
     &publication_florida_mechanical,
+    &publication_older_stoves,
     &publication_purdue,
     &publication_state_stove_rules,
     &publication_hud_manufactured_home,

@@ -5,7 +5,8 @@
   maker's own figure comes first) or where 1/4 in is worn away; missing material and gaps fail;
   loose creosote is cleaned from 1/8 in on and bars burning from 1/4 in on, glaze at any thickness;
   a removed damper bars solid fuel, a working one gas logs
-- University of Missouri Extension, as reported: cleaning from 1/8 in on, or at any glaze
+- University of Missouri Extension, as reported: cleaning from 1/8 in on, or at any glaze; a look
+  before the season and twice a month in use. G1735: cleaned no less than yearly
 - IRC 2015 M1801.3.2: lining whole, flue free of obstruction and of combustible deposits
 - IRC 2015 to 2024 R1004.5: gasketed doors only where the factory-built fireplace is listed for
   them
@@ -19,6 +20,7 @@ from observed import choice, every, judge, other, same, seen, under, amount
 from rules import fixed
 
 PRACTICE, MISSOURI = 'common-practice-us', 'missouri-extension'
+G1735 = 'missouri-g1735'
 INSPECTIONS, MAKERS = 'nfpa-211-inspections', 'cpsc-1406'
 DOORS = ('irc-2015', 'irc-2018', 'irc-2021', 'irc-2024')
 
@@ -31,6 +33,19 @@ def creosote(survey, burning):
     if burning:
         rows.append(under(survey, 'creosote-burning', 'creosote/thickness', IN // 4, loose))
     return rows
+
+
+def burns_wood(survey):
+    return same(choice(survey, 'appliance/fuel'), 'wood')
+
+
+def looks(survey):
+    key = 'creosote/looks-a-month'
+    times = survey.choices.get(key)
+    return [amount('creosote-looks', key, 'at-least', burns_wood(survey),
+                   None if times is None else fixed(int(times)), fixed(2), 'count'),
+            seen('creosote-before-season', 'creosote/before-season', 'is', 'yes',
+                 burns_wood(survey), survey)]
 
 
 def firebox(survey, kind):
@@ -129,7 +144,10 @@ def rows(survey, standard):
     if standard == PRACTICE:
         told += practice(survey)
     if standard == MISSOURI:
-        told += creosote(survey, False)
+        told += creosote(survey, False) + looks(survey)
+    if standard == G1735:
+        told.append(seen('creosote-cleaned-yearly', 'creosote/cleaned-in-year', 'is', 'yes',
+                         burns_wood(survey), survey))
     if standard == 'irc-2015':
         told += flue_of_2015(survey)
     if standard in DOORS:

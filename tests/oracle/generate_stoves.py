@@ -13,6 +13,7 @@ MM = stoves.MM
 WORDS = {
     'listing.label': ('listed', 'listed', 'no-label', 'home-made'),
     'stove.type': ('radiant', 'circulating'),
+    'flue.lining': ('sound', 'none'), 'chimney.construction': ('masonry',),
     'floor.protection': ('none', 'ember', 'solid-masonry-and-steel', 'hollow-masonry-and-steel',
                          'noncombustible-floor', 'listed-protector'),
     'connector.kind': ('single-wall', 'single-wall', 'listed-double-wall', 'vent'),
@@ -28,7 +29,8 @@ FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-sta
          'insert.sealed', 'insert.cleanable', 'insert.in-factory-built',
          'insert.listed-for-fireplace', 'room.window', 'room.confined', 'floor.on-carpet',
          'connector.past-liner', 'stove.other-on-flue', 'listing.clearances-stated',
-         'factory.insulation-touches', 'factory.mixed-parts')
+         'factory.insulation-touches', 'factory.mixed-parts', 'connector.male-end-down',
+         'alarms.co-in-home', 'alarms.smoke-in-home')
 COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4), 'room.volume': (299, 300),
           'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
 KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-fireplace',
@@ -37,7 +39,7 @@ KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-firep
 LIMITS = {
     'connector.diameter': (5, 6, 7, 8, 10, 12, 13, 14, 16, 18),
     'connector.wall-clearance': (3, 6, 9, 18), 'connector.ceiling-clearance': (6, 9, 18),
-    'connector.run': (72, 120, 144), 'connector.overlap': (2,), 'collar.diameter': (6, 8),
+    'connector.run': (72, 120, 144), 'connector.first-rise': (24,), 'connector.overlap': (2,), 'collar.diameter': (6, 8),
     'stove.leg-height': (2, 6), 'stove.width': (22, 24), 'stove.depth': (20, 24),
     'floor.beside-connector': (2,), 'floor.door-front': (16,), 'floor.door-left': (8,),
     'floor.door-right': (8,), 'floor.width': (38, 40, 60), 'floor.depth': (44, 48, 56),
@@ -115,7 +117,8 @@ class Maker:
             self.put('flue.diameter', self.written('flue.diameter', across), 0.9)
         else:
             area = self.source.one((1, 2, 3)) * circle(collar)
-            area = self.source.one((area - 9, area + 9, 49 * IN2, 84 * IN2, 121 * IN2, 28 * IN2))
+            area = self.source.one((area - 9, area + 9, 49 * IN2, 84 * IN2, 121 * IN2, 28 * IN2,
+                                    40 * IN2))
             self.put('flue.net-area', generate.exact_text(self.source, area, 'area'), 0.9)
         for name in ('least', 'most'):
             if self.source.chance(0.1):
@@ -144,7 +147,7 @@ class Maker:
         if source.chance(0.15):
             wall['by-listing'] = self.written('wall.by-listing', self.near(clearance))
         for name, words in (('open-edges', ('bottom-and-top', 'side-and-top', 'closed')),
-                            ('corner', (True, False)), ('spacers-combustible', (True, False)),
+                            ('corner', (True, False)), ('in-front', (True, False)), ('spacers-combustible', (True, False)),
                             ('spacer-behind-appliance', (True, False))):
             if self.full or source.chance(0.7):
                 wall[name] = source.one(words)

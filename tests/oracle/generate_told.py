@@ -12,7 +12,8 @@ KINDS = ('masonry-fireplace', 'insert', 'factory-built-fireplace', 'steel-firepl
          'masonry-heater', 'stove', 'pellet-stove')
 FLAGS = ('panels.broken', 'panels.mortar-gap', 'panels.lintel-gap', 'signs.soot',
          'signs.chimney-fire', 'smoke-chamber.edges', 'flue.edges', 'flue.obstructed',
-         'glass-doors.listed', 'listing.clearances-stated', 'occasion.sale',
+         'glass-doors.listed', 'listing.clearances-stated', 'occasion.sale', 'creosote.before-season',
+         'creosote.cleaned-in-year',
          'occasion.fuel-change', 'occasion.relining', 'occasion.event', 'occasion.hidden-damage')
 CHOICES = {
     'appliance.fuel': ('wood', 'gas'),
@@ -27,7 +28,7 @@ CHOICES = {
     'gas.vent': ('chimney', 'chimney', 'direct', 'unvented'),
     'occasion.appliance-change': ('none', 'same', 'other'),
 }
-OBSERVED = (conditions.PRACTICE, conditions.MISSOURI, conditions.INSPECTIONS, conditions.MAKERS,
+OBSERVED = (conditions.PRACTICE, conditions.MISSOURI, conditions.G1735, conditions.INSPECTIONS, conditions.MAKERS,
             *conditions.DOORS)
 
 
@@ -108,6 +109,7 @@ class Older(generate.Maker):
         self.put('panels.wear', near(self.source, IN // 4, spread=IN // 4))
         self.put('creosote.thickness',
                  near(self.source, self.source.one((IN // 8, IN // 4)), spread=IN // 4))
+        self.choose('creosote.looks-a-month', str(self.source.whole(0, 4)), 0.85)
         if self.source.chance(0.85):
             self.groups['inspection'] = {'level': str(self.source.whole(0, 3))}
         if self.source.chance(0.8):

@@ -13,6 +13,10 @@ Written apart from the library, with exact fractions. Where each number is from:
   Code 27-848.08
 - Newburgh Heights 1343.09; OAC 3701-33-09; Missouri Weatherization Field Guide; Lorain's handout;
   North Hempstead 2-58; Red Lion 1982; FBC-M 905; Purdue FNR-100; IFGC 2009 501.7
+- older NFPA texts: 18 in before, 12 in beside (cited); circulating 36 above, 24 before, 12 in
+  beside and behind, radiant 36 (from memory)
+- Norton 1430.02: 40 in2 for a stove; Lake Forest 1994: flue no less than the connector; Spring
+  Garden Township: one appliance on a flue, lined; Massachusetts notice of 2006: alarms
 - Massachusetts permit guidance; Maine 02-658 chapter 110 section 8
 - 24 CFR 3280.709(g), from memory; common practice of the United States and of Canada
 """
@@ -31,15 +35,18 @@ NYC, NYC_ROOM, HEIGHTS = 'nyc-mechanical', 'nyc-administrative', 'newburgh-heigh
 OHIO, MISSOURI, LORAIN = 'ohio-3701-33-09', 'missouri-guide', 'lorain'
 HEMPSTEAD, RED_LION, FLORIDA = 'north-hempstead-2-58', 'red-lion-1982', 'florida-mechanical'
 MAINE, MASSACHUSETTS = 'maine-02-658-110', 'massachusetts-stoves'
+OLDER, NORTON, LAKE = 'nfpa-older-stoves', 'norton-oh-1981', 'lake-forest-1994'
+GARDEN, ALARMS = 'spring-garden', 'massachusetts-alarms-2006'
 PURDUE, HUD, CANADA = 'purdue-fnr-100', 'hud-manufactured-home', 'common-practice-canada'
 PRACTICE, IRC_2018 = 'common-practice-us', 'irc-2018'
 IRC = ('irc-2012', 'irc-2015', IRC_2018, 'irc-2021', 'irc-2024')
 STANDARDS = (NFPA, NASD, IMC, IFGC, NYC, NYC_ROOM, HEIGHTS, OHIO, MISSOURI, LORAIN, HEMPSTEAD,
-             RED_LION, FLORIDA, MAINE, MASSACHUSETTS, PURDUE, HUD, CANADA, PRACTICE) + IRC
+             RED_LION, FLORIDA, MAINE, MASSACHUSETTS, PURDUE, HUD, CANADA, PRACTICE, OLDER,
+             NORTON, LAKE, GARDEN, ALARMS) + IRC
 
 LENGTHS = '''
  connector/diameter connector/wall-clearance connector/ceiling-clearance connector/run
- connector/rise connector/chimney-height connector/overlap connector/thickness collar/diameter
+ connector/rise connector/first-rise connector/chimney-height connector/overlap connector/thickness collar/diameter
  flue/diameter stove/leg-height stove/width stove/depth floor/front floor/left floor/right
  floor/back floor/door-front floor/door-left floor/door-right floor/width floor/depth
  floor/thickness floor/beside-connector wall/clearance wall/unprotected wall/by-listing
@@ -57,7 +64,8 @@ RATIOS = 'listing/pad-r'.split()
 AMOUNTS = {**dict.fromkeys(LENGTHS, 'length'), **dict.fromkeys(AREAS, 'area'),
            **dict.fromkeys(COUNTS, 'count'), **dict.fromkeys(RATIOS, 'ratio')}
 ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': 'none',
-           'wall/corner': 'no', 'connector/kind': 'single-wall', 'connector/shield': 'none',
+           'wall/corner': 'no', 'wall/in-front': 'no',
+           'chimney/construction': 'masonry', 'connector/kind': 'single-wall', 'connector/shield': 'none',
            'insert/in-factory-built': 'no'}
 REPEATING = ('wall', 'nearby')
 
@@ -277,6 +285,7 @@ def nfpa_passes():
             at_least(('length', 'length'), 'wide-chimney-length', 12 * IN),
             plus('pass-through-diameter', 'pass-through/diameter', 'connector/diameter', 4 * IN,
                  *through('vented-thimble')),
+            most('connector-gauge', 'connector/gauge', 24, *through('vented-thimble')),
             plus('pass-through-diameter', 'pass-through/diameter', 'connector/diameter', 2 * IN,
                  *through('wide-chimney-length')),
             plus('pass-through-opening', 'pass-through/opening', 'pass-through/diameter', 12 * IN,
@@ -429,6 +438,15 @@ def local(standard):
         MASSACHUSETTS: [seen(*label, STOVE), seen(*label, INSERT), *(
             seen('label-clearances', 'listing/clearances-stated', 'yes', who)
             for who in (STOVE, INSERT))],
+        OLDER: superseded(),
+        NORTON: [least('flue-area-stove', 'flue/net-area', 40 * IN2, STOVE)],
+        LAKE: [make('flue-area-connector', 'flue/net-area', 'at-least', (STOVE,), 'collar', 1,
+                    'connector/diameter')],
+        GARDEN: [seen('shared-flue', 'stove/other-on-flue', 'no', STOVE),
+                 not_seen('flue-lined', 'flue/lining', 'none', STOVE,
+                          is_('chimney/construction', 'masonry'))],
+        ALARMS: [seen('co-alarm-in-home', 'alarms/co-in-home', 'yes', STOVE),
+                 seen('smoke-alarm-in-home', 'alarms/smoke-in-home', 'yes', STOVE)],
         PURDUE: [clearance(36 * IN, STOVE, is_('stove/type', 'radiant'), BARE)],
         NYC_ROOM: [least('room-volume', 'room/volume', 300, STOVE),
                    seen('room-window', 'room/window', 'yes', STOVE),
@@ -440,6 +458,18 @@ def local(standard):
                not_seen('connector-factory-built', 'connector/into', 'factory-built-fireplace',
                         STOVE)],
         HUD: manufactured(), CANADA: canadian(), PRACTICE: practice()}[standard]
+
+
+def superseded():
+    round_about = (STOVE, BARE, is_('stove/type', 'circulating'))
+    return [least('floor-protection-before-body', 'floor/front', 18 * IN, STOVE,
+                  listing='listing/hearth-front'),
+            least('floor-protection-beside-body', ('floor/left', 'floor/right'), 12 * IN, STOVE,
+                  listing='listing/hearth-side'),
+            clearance(36 * IN, STOVE, BARE, is_('stove/type', 'radiant')),
+            clearance(36 * IN, *round_about, CEILING),
+            clearance(24 * IN, *round_about, WALL, is_('wall/in-front', 'yes')),
+            clearance(12 * IN, *round_about, WALL, is_('wall/in-front', 'no'))]
 
 
 DOOR = {'front': 'floor/door-front', 'sides': ('floor/door-left', 'floor/door-right')}
@@ -506,6 +536,9 @@ def practice():
              listing='listing/connector-clearance'),
         most('connector-run', 'connector/run', 10 * FT, STOVE),
         least('connector-screws', 'connector/screws', 3, STOVE),
+        least('connector-first-rise', 'connector/first-rise', 2 * FT, STOVE,
+              amount('connector/elbows', lambda bends: bends >= 1)),
+        seen('connector-male-end', 'connector/male-end-down', 'yes', STOVE),
         seen('connector-end', 'connector/past-liner', 'no', STOVE),
         least(*chimney, kind('factory-built-fireplace'), listing='listing/chimney-clearance'),
         least(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
@@ -625,6 +658,15 @@ def judge_flue(rule, facts, subject):
     return Finding(rule.id, subject, 'meets' if good else 'fails', required, measured, None)
 
 
+def judge_least_area(rule, facts, subject):
+    """A flue's area against a printed one; a round flue's is taken at its least."""
+    across, measured = facts.known('flue/diameter', None), facts.known('flue/net-area', None)
+    if measured is None and across is not None:
+        measured = PI_LOW * across ** 2 / 4
+    verdict = 'unmeasured' if measured is None else 'meets' if measured >= rule.value else 'fails'
+    return Finding(rule.id, subject, verdict, rule.value, measured, None)
+
+
 def judge_layers(rule, facts, subject):
     need, have = facts.known('listing/pad-r', None), facts.r_value()
     measured = None if have is None else floor(have * RATIO_ONE)
@@ -663,6 +705,8 @@ def judge(rule, facts, item, key):
         return judge_sight(rule, facts, item, key, subject)
     if rule.kind == 'collar':
         return judge_flue(rule, facts, subject)
+    if rule.id == 'flue-area-stove':
+        return judge_least_area(rule, facts, subject)
     if key == 'floor/r-value':
         return judge_layers(rule, facts, subject)
     found = judge_amount(rule, facts, item, key, subject)

@@ -33,6 +33,10 @@ static const struct ingle_rule norton[] = {
      .numbers = {FEET(22), RATIO(1, 10), RATIO(1, 12)}, .when = {MASONRY_FIREPLACE},
      .reading = "It does not say from where the chimney's height is measured: taken from the "
                 "hearth. Exactly 22 ft is not covered."},
+    {MATTER_FLUE_AREA_FOR_STOVE, "1430.02", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {SQUARE_INCHES(40)}, .when = {STOVE},
+     .reading = "Stoves, ranges and room heaters. Small special stoves, which may have 28 in², are "
+                "not told apart here."},
 };
 
 static const struct ingle_rule lake_forest[] = {
@@ -41,6 +45,16 @@ static const struct ingle_rule lake_forest[] = {
      &formula_fixed, .numbers = {FEET(14)}, .when = {MASONRY_FIREPLACE}},
     {MATTER_LINER_STAGGER, "flue linings", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(7)}, .when = {MASONRY_CHIMNEY, TOUCHING_FLUES}},
+    {MATTER_FLUE_AGAINST_CONNECTOR, "flues", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_CONNECTOR_AREA}, .numbers = {RATIO(1, 1)}, .when = {STOVE}},
+};
+
+static const struct ingle_rule spring_garden[] = {
+    {MATTER_SHARED_FLUE, "solid-fuel stoves", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {false}, .when = {STOVE}},
+    {MATTER_FLUE_LINED, "solid-fuel stoves", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_FLUE_LINING_NONE}, .when = {STOVE, BUILT_OF_MASONRY},
+     .reading = "Said of an existing chimney."},
 };
 
 static const struct ingle_rule wisconsin[] = {
@@ -67,6 +81,10 @@ static const struct ingle_standard editions[] = {
      .place = "Lake Forest, Illinois",
      .note = "Ordinance of Lake Forest, Illinois, 1994: it holds there alone.",
      .unit = UNIT_INCH, .edition = 1994, RULES_OF(lake_forest)},
+    {.id = "spring-garden", .title = "Township code of Spring Garden",
+     .place = "Spring Garden Township, Pennsylvania",
+     .note = "Township code of Spring Garden, Pennsylvania: year not stated; it holds there alone.",
+     .unit = UNIT_INCH, RULES_OF(spring_garden)},
     {.id = "wisconsin", .title = "Dwelling code of Wisconsin", .place = "Wisconsin",
      .note = "State dwelling code of Wisconsin: year and section not seen; known from others that "
              "cite it.",

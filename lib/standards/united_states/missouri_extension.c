@@ -16,6 +16,20 @@ static const struct ingle_rule rules[] = {
      .reading = "Cleaned from exactly 1/8 in on."},
     {MATTER_CREOSOTE_GLAZE, REPORTED, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_CREOSOTE_KIND_GLAZED}, .reading = "At any thickness."},
+    {MATTER_CREOSOTE_LOOKS, REPORTED, INGLE_AT_LEAST, &formula_fixed, .numbers = {2},
+     .when = {{QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}},
+     .reading = "It is not clear whether it asks for a look or for cleaning: a look is enough "
+                "here."},
+    {MATTER_CREOSOTE_SEASON, REPORTED, INGLE_IS, &formula_observed, .numbers = {true},
+     .when = {{QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}},
+     .reading = "It is not clear whether it asks for a look or for cleaning: a look is enough "
+                "here."},
+};
+
+static const struct ingle_rule g1735[] = {
+    {MATTER_CREOSOTE_YEARLY, "cleaning", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {{QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}},
+     .reading = "From every couple of weeks to no less than yearly: the longest is asked."},
 };
 
 static const struct ingle_standard editions[] = {
@@ -24,6 +38,11 @@ static const struct ingle_standard editions[] = {
      .note = "University of Missouri Extension on creosote: year not stated; known from others "
              "that report it. Advice, no code.",
      .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules)},
+    {.id = "missouri-g1735", .title = "University of Missouri Extension G1735",
+     .place = "United States",
+     .note = "University of Missouri Extension G1735: year not stated. Advice, no code. What it "
+             "says of the temperature in the flue is not held here.",
+     .unit = UNIT_INCH, .rules = g1735, .rule_count = COUNT_OF(g1735)},
 };
 
 const struct publication publication_missouri_extension = {editions, COUNT_OF(editions)};

@@ -136,6 +136,8 @@ static const struct ingle_rule rules[] = {
                "Two channels of 1 in about the pipe: a 10 in thimble for a 6 in pipe."),
     PASS_WIDER(MATTER_PASS_OPENING, VENTED_THIMBLE, QUANTITY_PASS_THROUGH_DIAMETER, 12,
                "6 in of glass fibre on each side of the thimble."),
+    {MATTER_CONNECTOR_GAUGE, PASS_SECTION, INGLE_BASIS_CITED, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {24}, .when = {THROUGH_WALL, PASS(VENTED_THIMBLE)}},
     PASS_ROW(MATTER_PASS_CLEARANCE, WIDE_CHIMNEY_LENGTH, INCHES(2)),
     PASS_WIDER(MATTER_PASS_DIAMETER, WIDE_CHIMNEY_LENGTH, QUANTITY_CONNECTOR_DIAMETER, 2,
                "1 in of air on each side of the connector: 8 in for a 6 in pipe."),

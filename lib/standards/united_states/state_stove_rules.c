@@ -29,6 +29,15 @@ static const struct ingle_rule massachusetts[] = {
     STATES_CLEARANCES(GUIDANCE, INSERT),
 };
 
+static const struct ingle_rule massachusetts_alarms[] = {
+    {MATTER_CO_ALARM_IN_HOME, "notice on wood stoves", INGLE_BASIS_READ, INGLE_IS,
+     &formula_observed, .numbers = {true}, .when = {STOVE},
+     .reading = "In most homes by 31 March 2006."},
+    {MATTER_SMOKE_ALARM_IN_HOME, "notice on wood stoves", INGLE_BASIS_READ, INGLE_IS,
+     &formula_observed, .numbers = {true}, .when = {STOVE},
+     .reading = "Before the stove is used."},
+};
+
 static const struct ingle_rule maine[] = {
     IS_LISTED("section 8", STOVE),
     IS_LISTED("section 8", INSERT),
@@ -40,6 +49,11 @@ static const struct ingle_standard editions[] = {
      .note = "Massachusetts permit guidance for solid-fuel appliances, without stated edition: "
              "stoves and inserts listed to UL 1482 or UL 737.",
      .unit = UNIT_INCH, .rules = massachusetts, .rule_count = COUNT_OF(massachusetts)},
+    {.id = "massachusetts-alarms-2006", .title = "Massachusetts notice on wood stoves",
+     .place = "Massachusetts",
+     .note = "Massachusetts state notice on wood stoves, 2006: alarms.", .unit = UNIT_INCH,
+     .edition = 2006, .rules = massachusetts_alarms,
+     .rule_count = COUNT_OF(massachusetts_alarms)},
     {.id = "maine-02-658-110", .title = "Maine rule 02-658 chapter 110", .place = "Maine",
      .note = "Maine rule 02-658, chapter 110, without stated edition: solid-fuel appliances listed "
              "and labelled.",
