@@ -388,7 +388,7 @@ static void hearths_step_at_six_square_feet(void **state)
     }
 }
 
-/* Common practice, no label on the insert: the hearth's depth less the insert's projection is 16 in or more. */
+/* Common practice, no label: the hearth's depth less the insert's projection is 16 in or more. */
 static int64_t insert_margin(const int64_t *point)
 {
     return point[0] - point[1] - INCHES(16);

@@ -57,8 +57,8 @@ def firebox(survey, kind):
         crack = crack._replace(required=survey.one('listing/panel-crack'), relation='at-most')
     rows = [crack,
             under(survey, 'panel-wear', 'panels/wear', IN // 4, built),
-            seen('gas-pipe-entry', 'gas-pipe/entry', 'is', 'sealed', other(gas, 'none', 'room-heater'),
-                 survey),
+            seen('gas-pipe-entry', 'gas-pipe/entry', 'is', 'sealed',
+                 other(gas, 'none', 'room-heater'), survey),
             seen('soot-outside', 'signs/soot', 'is', 'no', True, survey),
             seen('chimney-fire', 'signs/chimney-fire', 'is', 'no', True, survey),
             seen('smoke-chamber-edges', 'smoke-chamber/edges', 'is', 'no',

@@ -39,7 +39,8 @@ KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-firep
 LIMITS = {
     'connector.diameter': (5, 6, 7, 8, 10, 12, 13, 14, 16, 18),
     'connector.wall-clearance': (3, 6, 9, 18), 'connector.ceiling-clearance': (6, 9, 18),
-    'connector.run': (72, 120, 144), 'connector.first-rise': (24,), 'connector.overlap': (2,), 'collar.diameter': (6, 8),
+    'connector.run': (72, 120, 144), 'connector.first-rise': (24,),
+    'connector.overlap': (2,), 'collar.diameter': (6, 8),
     'stove.leg-height': (2, 6), 'stove.width': (22, 24), 'stove.depth': (20, 24),
     'floor.beside-connector': (2,), 'floor.door-front': (16,), 'floor.door-left': (8,),
     'floor.door-right': (8,), 'floor.width': (38, 40, 60), 'floor.depth': (44, 48, 56),
@@ -147,7 +148,8 @@ class Maker:
         if source.chance(0.15):
             wall['by-listing'] = self.written('wall.by-listing', self.near(clearance))
         for name, words in (('open-edges', ('bottom-and-top', 'side-and-top', 'closed')),
-                            ('corner', (True, False)), ('in-front', (True, False)), ('spacers-combustible', (True, False)),
+                            ('corner', (True, False)), ('in-front', (True, False)),
+                            ('spacers-combustible', (True, False)),
                             ('spacer-behind-appliance', (True, False))):
             if self.full or source.chance(0.7):
                 wall[name] = source.one(words)

@@ -12,8 +12,8 @@ KINDS = ('masonry-fireplace', 'insert', 'factory-built-fireplace', 'steel-firepl
          'masonry-heater', 'stove', 'pellet-stove')
 FLAGS = ('panels.broken', 'panels.mortar-gap', 'panels.lintel-gap', 'signs.soot',
          'signs.chimney-fire', 'smoke-chamber.edges', 'flue.edges', 'flue.obstructed',
-         'glass-doors.listed', 'listing.clearances-stated', 'occasion.sale', 'creosote.before-season',
-         'creosote.cleaned-in-year',
+         'glass-doors.listed', 'listing.clearances-stated', 'occasion.sale',
+         'creosote.before-season', 'creosote.cleaned-in-year',
          'occasion.fuel-change', 'occasion.relining', 'occasion.event', 'occasion.hidden-damage')
 CHOICES = {
     'appliance.fuel': ('wood', 'gas'),
@@ -28,8 +28,8 @@ CHOICES = {
     'gas.vent': ('chimney', 'chimney', 'direct', 'unvented'),
     'occasion.appliance-change': ('none', 'same', 'other'),
 }
-OBSERVED = (conditions.PRACTICE, conditions.MISSOURI, conditions.G1735, conditions.INSPECTIONS, conditions.MAKERS,
-            *conditions.DOORS)
+OBSERVED = (conditions.PRACTICE, conditions.MISSOURI, conditions.G1735, conditions.INSPECTIONS,
+            conditions.MAKERS, *conditions.DOORS)
 
 
 READINGS = {'flue-share-1921': ('per-square-foot', 'tenth'), 'bia-hearth': ('one-size', 'by-area')}

@@ -46,7 +46,8 @@ STANDARDS = (NFPA, NASD, IMC, IFGC, NYC, NYC_ROOM, HEIGHTS, OHIO, MISSOURI, LORA
 
 LENGTHS = '''
  connector/diameter connector/wall-clearance connector/ceiling-clearance connector/run
- connector/rise connector/first-rise connector/chimney-height connector/overlap connector/thickness collar/diameter
+ connector/rise connector/first-rise connector/chimney-height connector/overlap connector/thickness
+ collar/diameter
  flue/diameter stove/leg-height stove/width stove/depth floor/front floor/left floor/right
  floor/back floor/door-front floor/door-left floor/door-right floor/width floor/depth
  floor/thickness floor/beside-connector wall/clearance wall/unprotected wall/by-listing
@@ -65,7 +66,8 @@ AMOUNTS = {**dict.fromkeys(LENGTHS, 'length'), **dict.fromkeys(AREAS, 'area'),
            **dict.fromkeys(COUNTS, 'count'), **dict.fromkeys(RATIOS, 'ratio')}
 ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': 'none',
            'wall/corner': 'no', 'wall/in-front': 'no',
-           'chimney/construction': 'masonry', 'connector/kind': 'single-wall', 'connector/shield': 'none',
+           'chimney/construction': 'masonry', 'connector/kind': 'single-wall', 'connector/shield':
+           'none',
            'insert/in-factory-built': 'no'}
 REPEATING = ('wall', 'nearby')
 
