@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * Air for closed appliances: an area of vents by the heat that they give.
+ * Air: an area of vents by the heat that closed appliances give, a duct as wide as a round one.
  */
 #include "formulas/formula.h"
+#include "measure/circle.h"
 #include "measure/amounts.h"
 
 enum { UP_TO_OUTPUT, FIRST_AREA, MORE_AREA };
@@ -51,4 +52,22 @@ const struct formula formula_area_by_heat = {
     .drivers = {{THE_INPUT, 1}},
     .driver_count = 1,
     .required = by_heat_required,
+};
+
+static enum outcome circle_required(struct calculation *calculation, int64_t *required)
+{
+    if (!circle_area(calculation->numbers[0], calculation->rounding, required)) {
+        return OUTCOME_OVERFLOW;
+    }
+    RECORD_STEP(calculation, .label = "required", .expression = "π/4 × {0} × {0}",
+                .operands = {operand_number(calculation, 0)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_circle = {
+    .name = "circle",
+    .text = "What is required is the area of a circle of `diameter`.",
+    .numbers = {{"diameter", INGLE_LENGTH, INGLE_SCALE_USUAL}},
+    .required = circle_required,
 };

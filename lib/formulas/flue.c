@@ -15,10 +15,21 @@ static bool recorded(const struct calculation *calculation, enum quantity_id qua
     return calculation_recorded(calculation, quantity, &value);
 }
 
+bool flue_is_oval(const struct calculation *calculation)
+{
+    int64_t shape;
+    return calculation_recorded(calculation, QUANTITY_FLUE_SHAPE, &shape) &&
+           shape == CHOICE_FLUE_SHAPE_OVAL;
+}
+
+/* An oval's sides do not tell its area. */
 enum flue_source flue_source(const struct calculation *calculation)
 {
     if (calculation_tries(calculation, QUANTITY_FLUE_LINER)) {
         return FLUE_FROM_LINER;
+    }
+    if (flue_is_oval(calculation)) {
+        return FLUE_FROM_SHAPE;
     }
     if (recorded(calculation, QUANTITY_FLUE_DIAMETER)) {
         return FLUE_FROM_DIAMETER;
@@ -59,6 +70,9 @@ static enum outcome miss_inside(struct calculation *calculation)
     bool shaped = calculation_recorded(calculation, QUANTITY_FLUE_SHAPE, &shape);
     if (shaped && shape == CHOICE_FLUE_SHAPE_ROUND) {
         return calculation_miss(calculation, QUANTITY_FLUE_DIAMETER);
+    }
+    if (shaped && shape == CHOICE_FLUE_SHAPE_OVAL) {
+        return calculation_miss(calculation, QUANTITY_FLUE_NET_AREA);
     }
     if (!shaped && !width && !depth) {
         return calculation_miss(calculation, QUANTITY_FLUE_LINER);
@@ -257,6 +271,9 @@ static enum outcome share_by_shape(struct calculation *calculation, unsigned *sh
     if (shape == CHOICE_FLUE_SHAPE_RECTANGULAR) {
         return miss_inside(calculation);
     }
+    if (shape == CHOICE_FLUE_SHAPE_OVAL) {
+        return OUTCOME_OUTSIDE;
+    }
     *share = shape == CHOICE_FLUE_SHAPE_ROUND ? ROUND_SHARE : SQUARE_SHARE;
     return OUTCOME_DONE;
 }
@@ -341,7 +358,7 @@ const struct formula formula_flue_share = {
     .name = "flue-share",
     .text = "The net area required is a share of the opening: `round` for a round flue, `square` "
             "for a square one, `rectangular` for one whose longer side is less than `aspect` times "
-            "its shorter, and `long` from there on.",
+            "its shorter, and `long` from there on. For an oval one nothing is printed.",
     .numbers = {{"aspect", INGLE_RATIO, INGLE_SCALE_USUAL},
                 {"round", INGLE_RATIO, INGLE_SCALE_USUAL},
                 {"square", INGLE_RATIO, INGLE_SCALE_USUAL},

@@ -18,6 +18,9 @@ enum flue_source {
 
 enum flue_source flue_source(const struct calculation *calculation);
 
+/* Whether the flue is oval, for which no code prints a share of the opening. */
+bool flue_is_oval(const struct calculation *calculation);
+
 /* The row of a liner, or NULL where the standard prints none for it. */
 const struct liner *flue_liner(const struct calculation *calculation, int64_t liner);
 

@@ -144,6 +144,9 @@ static enum outcome share_with_least_required(struct calculation *calculation, i
     if (area != OUTCOME_DONE || shape != OUTCOME_DONE) {
         return area != OUTCOME_DONE ? area : shape;
     }
+    if (flue_is_oval(calculation)) {
+        return OUTCOME_OUTSIDE;
+    }
     unsigned number = round ? ROUND_LEAST : SIDED_LEAST;
     int64_t least = calculation->numbers[number];
     enum outcome outcome =
@@ -164,7 +167,7 @@ const struct formula formula_share_with_least = {
     .name = "share-with-least",
     .text = "The net area required is the opening times `round` and never less than `round-least` "
             "for a round flue, and times `sided` and never less than `sided-least` for a square or "
-            "rectangular one.",
+            "rectangular one. For an oval one nothing is printed.",
     .numbers = {{"round", INGLE_RATIO, INGLE_SCALE_USUAL},
                 {"round-least", AS_JUDGED, INGLE_SCALE_USUAL},
                 {"sided", INGLE_RATIO, INGLE_SCALE_USUAL},

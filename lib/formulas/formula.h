@@ -86,6 +86,7 @@ extern const struct formula formula_raised_from_begun_steps;
 extern const struct formula formula_raised_from_whole_steps;
 /* air.c */
 extern const struct formula formula_area_by_heat;
+extern const struct formula formula_circle;
 /* smoke_chamber.c */
 extern const struct formula formula_by_smoke_chamber_walls;
 /* trim.c */

@@ -40,6 +40,7 @@ extern const struct publication publication_state_stove_rules;
 extern const struct publication publication_hud_manufactured_home;
 extern const struct publication publication_common_practice;
 extern const struct publication publication_common_practice_canada;
+extern const struct publication publication_ontario;
 extern const struct publication publication_canada;
 extern const struct publication publication_csa_b365;
 extern const struct publication publication_england;

@@ -41,6 +41,7 @@ static const struct publication *const publications[] = {
     &publication_hud_manufactured_home,
     &publication_common_practice,
     &publication_common_practice_canada,
+    &publication_ontario,
     &publication_canada,
     &publication_csa_b365,
     &publication_england,

@@ -18,6 +18,7 @@ INPUTS = {"length": (42 * INCH, 42 * INCH + 1), "area": (1080 * SQUARE_INCH,
           "ratio": (RATIO_ONE, RATIO_ONE + 1)}
 SLOPES = (RATIO_ONE * 6 // 12, RATIO_ONE * 7 // 12)
 BY_LISTING = "by-listing"
+PI = Fraction("3.14159265358979323846264338327950288")
 
 
 class Probe(NamedTuple):
@@ -368,7 +369,14 @@ def area_by_heat(row):
         yield around_judged(row, ("more",), {row.source: heat}, required(heat))
 
 
+def circle(row):
+    """The area of a circle, which is never whole: the next one up that is."""
+    square = row.numbers["diameter"] ** 2
+    yield around_judged(row, ("diameter",), {}, int(PI * square / 4) + 1)
+
+
 FORMULAS = {
+    "circle": circle,
     "area-by-heat": area_by_heat,
     "raised-above-begun-steps": lambda row: raised(row, False, True),
     "raised-above-whole-steps": lambda row: raised(row, False, False),

@@ -1,13 +1,17 @@
 # SPDX-License-Identifier: MIT
 """The oracle for other countries than the United States: judges a survey by the rules of
-abroad_rules.py, apart from the library and with exact fractions."""
+abroad_rules.py and canada_rules.py, apart from the library and with exact fractions."""
 from collections import namedtuple
 from itertools import product
 from math import ceil, floor
 
+import abroad_rules
 import amounts
+import canada_rules
 import rules
-from abroad_rules import OUTSIDE, STANDARDS
+from abroad_rules import BY_LISTING, LISTINGS, OUTSIDE
+
+STANDARDS = {**abroad_rules.STANDARDS, **canada_rules.STANDARDS}
 
 DIMENSIONS = {key: dimension for dimension, keys in {
     'length': '''opening/width opening/height opening/total-length flue/diameter flue/width
@@ -31,8 +35,13 @@ DIMENSIONS = {key: dimension for dimension, keys in {
         floor/door-left floor/door-right floor/left floor/right floor/back stove/space-before-door
         wall/unprotected wall/clearance wall/air-space vent/aperture outlet/stack-width
         separation/pipe-diameter co-alarm/from-wall co-alarm/below-ceiling co-alarm/distance
-        footing/projection floor/front separation/joist-masonry separation/cleanout''',
-    'area': 'opening/area opening/total-area flue/net-area throat/area vent/area',
+        footing/projection floor/front separation/joist-masonry separation/cleanout
+        smoke-chamber/exposed-back hearth/opening-above-floor hearth/unit-thickness
+        hearth/sheet-metal wall/shield-metal wall/bottom-gap wall/shield-beside wall/shield-above
+        wall/by-listing listing/hearth-front listing/hearth-side listing/hearth-back
+        listing/smoke-chamber-wall insert/hearth-front insert/projection insert/body-left
+        insert/body-right''',
+    'area': 'opening/area opening/total-area flue/net-area throat/area vent/area air/area',
     'angle': 'flue/slope smoke-chamber/slope house/roof-pitch',
     'count': 'flue/bends',
     'power': 'appliance/output gas/input'}.items() for key in keys.split()}
@@ -44,7 +53,10 @@ ASSUMED = {
     'separation/metal-through-face': False, 'lintel/steel-angle': False, 'chimney/flues': 'single',
     'chimney/place': 'interior', 'chimney/liner': 'clay', 'trim/combustible': True,
     'wall/surface': 'wall',
-    'separation/joists-bear': False, 'separation/has-cleanout': False,
+    'separation/joists-bear': False, 'chimney/construction': 'masonry',
+    'chimney/firebrick-wythe': False, 'flue/listed-with-oil': False, 'firebox/air-chamber': False,
+    'fireplace/in-exterior-wall': False, 'lintel/steel': True, 'smoke-chamber/back-exposed': False,
+    'insert/in-factory-built': False, 'wall/protection': 'none', 'stove/type': 'radiant',
     'gas/appliance': 'none', 'wall/shield-face': 'none', 'wall/shield-layers': 'none',
 }
 Finding = namedtuple('Finding', 'rule subject relation verdict required measured margin dimension')
@@ -132,14 +144,24 @@ class Reading:
         if key == 'nearby/top-above':
             top, rise = self.pair('chimney/height-above-roof', 'nearby/rise')
             return top - rise
+        if key == 'insert/hearth-front':
+            front, projection = self.pair('hearth/front', 'insert/projection')
+            return front - projection
         if key == 'flue/net-area':
             return self.net_area()
+        if key == 'air/area':
+            return self.circle(self('air/diameter'))
         raise Missing(key)
+
+    def circle(self, diameter):
+        return (rules.circle_as_requirement if self.demand else rules.circle)(diameter)
 
     def net_area(self):
         diameter = self.base('flue/diameter')
         if diameter is not None:
-            return (rules.circle_as_requirement if self.demand else rules.circle)(diameter)
+            return self.circle(diameter)
+        if self.facts.seen.get('flue/shape') == 'oval':
+            raise Missing('flue/net-area')
         width, depth = self.pair('flue/width', 'flue/depth')
         return width * depth
 
@@ -190,9 +212,18 @@ def margin_of(rule, measured, required):
     return measured - required if rule.relation == 'at-least' else required - measured
 
 
+def required_of(rule, reading):
+    """What is required: by the appliance's own listing, where that is recorded."""
+    if rule.id in LISTINGS:
+        listed = reading.base(LISTINGS[rule.id])
+        if listed is not None:
+            return listed
+    return rule.required(reading)
+
+
 def margin_at(rule, facts, item, values):
     """The margin at a point of the box; None where there is no limit."""
-    required = rule.required(Reading(facts, item, values))
+    required = required_of(rule, Reading(facts, item, values))
     if required in (None, OUTSIDE):
         return None
     measured = Reading(facts, item, values, demand=False)(rule.key)
@@ -227,10 +258,13 @@ def points(rule, facts, reading, keys):
 def judge_amounts(rule, facts, item, nothing):
     """The finding of a rule that applies."""
     wanted, there = Reading(facts, item), Reading(facts, item, demand=False)
-    required, measured = attempt(rule.required, wanted), attempt(there, rule.key)
+    required, measured = attempt(required_of, rule, wanted), attempt(there, rule.key)
     if required == OUTSIDE:
         found = None if measured is Missing else measured
         return nothing._replace(verdict='not-applicable', measured=found)
+    if required == BY_LISTING:
+        return nothing._replace(verdict='by-listing',
+                                measured=None if measured is Missing else measured)
     finding = nothing._replace(
         measured=None if measured is Missing else measured,
         required=None if required in (Missing, None) else rounded(rule.relation, required))
@@ -238,7 +272,7 @@ def judge_amounts(rule, facts, item, nothing):
         return finding
     keys = sorted(wanted.asked | there.asked)
     if measured is Missing:  # within the tolerances it may have to be known after all
-        asked = {rule.required(Reading(facts, item, values))
+        asked = {required_of(rule, Reading(facts, item, values))
                  for values in points(rule, facts, wanted, sorted(wanted.asked))}
         return None if asked == {None} else finding
     outcomes = {(margin_at(rule, facts, item, values) or 0) < 0
@@ -303,8 +337,8 @@ def settle(found):
     return found
 
 
-def findings(document, standard):
-    """What a report without rules that do not apply has to say."""
+def judged(document, standard):
+    """Each finding that a report without rules that do not apply has to have, with its rule."""
     facts, chosen = Facts(document), document.get('readings', {})
     defaults = {'area-rows': 'upper-limits', 'hearth-steps': 'round-up'}
     found = []
@@ -317,4 +351,8 @@ def findings(document, standard):
             finding = judge(rule, facts, item)
             if finding is not None:
                 found.append((rule, finding))
-    return [finding for _, finding in settle(found)]
+    return settle(found)
+
+
+def findings(document, standard):
+    return [finding for _, finding in judged(document, standard)]

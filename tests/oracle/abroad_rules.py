@@ -1,12 +1,8 @@
 # SPDX-License-Identifier: MIT
-"""What rules of Canada, England, Germany, France, Australia, New Zealand and the Philippines ask.
+"""What rules of England, Germany, France, Australia, New Zealand and the Philippines ask.
 
 Written apart from the library, with exact fractions. Where each number is from:
 
-- Ontario Building Code 2012: 9.21.2.5 and its Tables A and B (flues), 9.21.2 to 9.21.5 (chimneys),
-  9.22.1 to 9.22.10 (fireplaces), 9.20.5.2 and its Table A (lintels)
-- National Building Code, 2023 Alberta Edition: Table 9.21.2.5.A; 9.21.4.8, 9.21.4.9 (cited)
-- CAN/CSA-A405 5.3.6, CSA B365 and its Table 4 of 1991, CMHC guidance (all cited)
 - Approved Document J 2010: Tables 1 and 2, 2.7, 2.8, Diagrams 17, 18, 21, 24 to 28 (cited; four
   bends, 1000 mm of Diagram 17 B, several open sides and airtight houses without stabiliser from
   memory); NHBC 6.8.6 to 6.8.9, 6.8.18, 6.8.22; NHBC 2011 Appendix 6.8-A; for the stack, the flue
@@ -19,7 +15,6 @@ Written apart from the library, with exact fractions. Where each number is from:
 """
 from collections import namedtuple
 from fractions import Fraction
-from math import ceil, floor
 
 import amounts
 from amounts import DEGREE, KILOWATT
@@ -28,12 +23,23 @@ MM, M = amounts.NM_PER_MM, 1000 * amounts.NM_PER_MM
 MM2, M2 = MM * MM, M * M
 
 OUTSIDE = 'nothing is printed'
+BY_LISTING = 'the listing decides'
 
 # `when` are (key, comparison, value); `required` is a function of a reading of the survey, whose
-# result is an amount, a state, None for no limit, or OUTSIDE; `marks` are (key, amount) at which it
-# steps.
+# result is an amount, a state, None for no limit, OUTSIDE or BY_LISTING; `marks` are (key, amount)
+# at which it steps.
 Rule = namedtuple('Rule', 'id key relation required when marks role option',
                   defaults=((), (), None, None))
+# The appliance's own listing comes before any rule on these matters: where its figure is recorded.
+LISTINGS = {
+    **dict.fromkeys(('insert-hearth-front', 'floor-protection-front', 'factory-hearth-front',
+                     'floor-protection-before-body'), 'listing/hearth-front'),
+    **dict.fromkeys(('insert-body-side', 'floor-protection-side', 'factory-hearth-side',
+                     'floor-protection-beside-body'), 'listing/hearth-side'),
+    'floor-protection-behind-body': 'listing/hearth-back',
+    **dict.fromkeys(('stove-clearance', 'stove-clearance-reduced'), 'wall/by-listing'),
+    'insert-smoke-chamber': 'listing/smoke-chamber-wall',
+}
 
 
 # ---- how rules are written -----------------------------------------------------------------------
@@ -75,231 +81,6 @@ OPEN, STOVE, INSERT = kind('masonry-fireplace'), kind('stove'), kind('insert')
 SCREEN = ('wall/shield-layers', 'is not', 'none')
 ROUND, SIDED = ('flue/shape', 'is', 'round'), ('flue/shape', 'is not', 'round')
 
-
-# ---- Canada --------------------------------------------------------------------------------------
-
-UPPER = [Fraction(each) for each in ('0.150 0.250 0.350 0.500 0.650 0.800 1.00 1.20 1.40 1.60 1.80 '
-                                     '2.00 2.20').split()]
-HEIGHTS = [Fraction(each) for each in '4.5 5.9 8.9 12'.split()]
-ROUND_FLUES = [line.split() for line in '''
-110/170 100/160 90/150 90/150
-150/210 130/190 130/190 120/180
-180/240 160/220 150/210 140/200
-220/280 200/260 190/250 170/230
-260/320 230/290 220/280 200/260
-290/350 260/320 240/300 220/280
-330/390 290/350 270/330 250/310
-360/420 320/380 300/360 270/330
-390/450 350/410 330/390 300/360
-420/480 380/440 350/410 320/380
-none 400/460 370/430 340/400
-none none 400/460 360/420
-none none none 380/440'''.strip().splitlines()]
-RECTANGULAR_FLUES = [line.split() for line in '''
-200x200/200x200 100x200/100x200 100x200/100x200 100x200/100x200
-200x200/200x200 200x200/200x200 200x200/200x200 200x200/200x200
-200x300/200x300 200x200/200x300 200x200/200x200 200x200/200x200
-300x300/300x300 200x300/200x300 200x300/200x300 200x200/200x300
-300x300/300x400 300x300/300x300 300x300/300x300 200x300/200x300
-300x400/300x400 300x300/300x400 300x300/300x300 300x300/300x300
-400x400/400x400 300x400/300x400 300x400/300x400 300x300/300x300
-400x400/400x400 400x400/400x400 300x400/300x400 300x400/300x400
-none 400x400/400x400 400x400/400x400 300x400/300x400
-none none 400x400/400x400 400x400/400x400
-none none none 400x400/400x400
-none none none 400x400/400x400'''.strip().splitlines()]
-
-
-def row_of(area, rounded, count):
-    """Which row an area in nm2 belongs to; rounding is to 3 decimals below 1.00 m2, else to 2."""
-    exact = Fraction(area, M2)
-    if rounded:
-        digits = 1000 if exact < 1 else 100
-        exact = Fraction(floor(exact * digits + Fraction(1, 2)), digits)
-    return next((row for row, upper in enumerate(UPPER[:count]) if exact <= upper), None)
-
-
-def column_of(height):
-    if height < 3 * M:
-        return None
-    return next((place for place, most in enumerate(HEIGHTS) if height <= most * M), None)
-
-
-def flue_cell(table, part, side, rounded):
-    """A cell: `part` 0 for the least, 1 for the greatest; `side` 0 or 1 of a rectangular size."""
-    def required(get):
-        area, height = get.pair('opening/area', 'flue/height')
-        row, column = row_of(area, rounded, len(table)), column_of(height)
-        cell = 'none' if row is None or column is None else table[row][column]
-        if cell == 'none':
-            return OUTSIDE
-        sides = sorted(int(each) for each in cell.split('/')[part].split('x'))
-        return sides[side] * MM
-    return required
-
-
-def flue_rows(rule, key, relation, table, part, side, shape):
-    gap = {False: 0, True: 1}
-    for rounded, option in ((False, 'upper-limits'), (True, 'rounded')):
-        marks = tuple(('opening/area', int((upper + gap[rounded] * Fraction(5, 10000 if upper < 1
-                                                                             else 1000)) * M2))
-                      for upper in UPPER[:len(table)])
-        marks += tuple(('flue/height', int(most * M)) for most in [3, *HEIGHTS])
-        yield Rule(rule, key, relation, flue_cell(table, part, side, rounded), (OPEN, shape), marks,
-                   option=('area-rows', option))
-
-
-def round_flues():
-    return [*flue_rows('flue-diameter', 'flue/diameter', 'at-least', ROUND_FLUES, 0, 0, ROUND),
-            *flue_rows('flue-diameter-most', 'flue/diameter', 'at-most', ROUND_FLUES, 1, 0, ROUND)]
-
-
-def rectangular_flues():
-    return [each for side, name in enumerate(('shorter', 'longer'))
-            for part, relation, more in ((0, 'at-least', ''), (1, 'at-most', '-most'))
-            for each in flue_rows(f'flue-{name}-side{more}', f'flue/{name}-side', relation,
-                                  RECTANGULAR_FLUES, part, side, SIDED)]
-
-
-def raised_hearth(rule, key, trigger_counts):
-    """400; 450 when raised; above 300 a further 25 for every 50, begun or whole."""
-    for option in ('round-up', 'whole-steps'):
-        def required(get, option=option):
-            raised = get('hearth/firebox-raise')
-            if raised < 150 * MM or (raised == 150 * MM and not trigger_counts):
-                return 400 * MM
-            if raised <= 300 * MM:
-                return 450 * MM
-            steps = Fraction(raised - 300 * MM, 50 * MM)
-            return (450 + 25 * (ceil if option == 'round-up' else floor)(steps)) * MM
-        yield Rule(rule, key, 'at-least', required, (OPEN,), option=('hearth-steps', option))
-
-
-ANGLES = (('1.2', 89, 89, '6.4'), ('1.5', 89, 89, '7.9'), ('1.8', 102, 89, '7.9'),
-          ('2.1', 102, 89, '7.9'), ('2.4', 127, 89, '7.9'), ('2.7', 127, 89, '11'),
-          ('3.0', 152, 102, '11'))
-
-
-def angle_rows():
-    for place, name in enumerate(('longer-leg', 'shorter-leg', 'angle-thickness'), 1):
-        def required(get, place=place):
-            span = get('opening/width')
-            return next((Fraction(line[place]) * MM for line in ANGLES
-                         if span <= Fraction(line[0]) * M), OUTSIDE)
-        marks = tuple(('opening/width', int(Fraction(line[0]) * M)) for line in ANGLES)
-        yield Rule(f'lintel-{name}', f'lintel/{name}', 'at-least', required,
-                   (OPEN, ('lintel/steel-angle', 'is', True)), marks)
-
-
-def mantel(get):
-    return (300 if get('trim/projection') > 38 * MM else 150) * MM
-
-
-INTERIOR, EXTERIOR = ('chimney/place', 'is', 'interior'), ('chimney/place', 'is', 'exterior')
-FIREBRICK = ('firebox/lining', 'is', 'firebrick')
-COMBUSTIBLE = ('trim/combustible', 'is', True)
-WARM_AIR = ('warm-air/outlets', 'is', True)
-SLAB = ('hearth/on-combustible-floor', 'is', False)
-SEVERAL = ('chimney/flues', 'is not', 'single')
-
-ONTARIO = [
-    *round_flues(), *rectangular_flues(),
-    at_most('flue-slope', 'flue/slope', 45 * DEGREE, OPEN),
-    state('shared-flue', 'stove/other-on-flue', 'is', False, OPEN),
-    state('flue-lined', 'flue/lining', 'is-not', 'none', OPEN),
-    at_least('liner-thickness', 'flue/liner-thickness', Fraction('15.9') * MM, OPEN,
-             ('chimney/liner', 'is', 'clay')),
-    at_least('liner-gap', 'flue/liner-gap', 10 * MM, OPEN),
-    at_least('liner-start', 'chimney/liner-below-inlet', 200 * MM, STOVE),
-    at_least('liner-above-cap', 'cap/liner-above', 50 * MM, OPEN),
-    at_most('liner-above-cap-most', 'cap/liner-above', 100 * MM, OPEN),
-    at_least('chimney-height', 'chimney/height-above-roof', 900 * MM, OPEN),
-    within('chimney-height-nearby', 'nearby/top-above', 600 * MM, 'nearby/distance', 3 * M, OPEN),
-    state('chimney-bracing', 'outlet/stack-braced', 'is', True, OPEN,
-          ('chimney/height-above-roof', '>', 3600 * MM)),
-    state('chimney-bracing', 'outlet/stack-braced', 'is', True, OPEN,
-          ('chimney/height-above-roof', '<=', 3600 * MM), ('outlet/stack-width', '<', 400 * MM)),
-    at_least('separation-from-cleanout', 'separation/cleanout', 150 * MM, OPEN,
-             ('separation/has-cleanout', 'is', True)),
-    at_least('joist-bearing', 'separation/joist-masonry', 290 * MM, OPEN,
-             ('separation/joists-bear', 'is', True)),
-    at_least('cap-drip', 'cap/drip', 25 * MM, OPEN),
-    at_least('chimney-wall', 'chimney/wall-thickness', 70 * MM, OPEN),
-    at_least('flue-spacing', 'chimney/flue-spacing', 70 * MM, OPEN, SEVERAL),
-    at_least('chimney-clearance', 'chimney/clearance', 50 * MM, OPEN, INTERIOR),
-    at_least('chimney-clearance', 'chimney/clearance', 12 * MM, OPEN, EXTERIOR),
-    at_least('separation-of-finish', 'separation/finish', 12 * MM, OPEN),
-    at_least('air-diameter', 'air/diameter', 100 * MM, ('appliance/fuel', 'is', 'wood')),
-    at_least('firebox-lining', 'firebox/lining-thickness', 50 * MM, OPEN, FIREBRICK),
-    at_least('firebrick-floor', 'firebox/floor-lining-thickness', 25 * MM, OPEN, FIREBRICK),
-    at_least('firebox-wall', 'firebox/wall-thickness', 190 * MM, OPEN, FIREBRICK,
-             ('firebox/lining-thickness', '<', 51 * MM)),
-    at_least('firebox-depth', 'firebox/depth', 300 * MM, OPEN),
-    *raised_hearth('hearth-from-facing', 'hearth/from-facing', False),
-    at_least('hearth-side', 'hearth/left', 200 * MM, OPEN),
-    at_least('hearth-side', 'hearth/right', 200 * MM, OPEN),
-    at_least('hearth-thickness', 'hearth/thickness', 100 * MM, OPEN, SLAB),
-    at_least('hearth-edge-thickness', 'hearth/edge-thickness', 50 * MM, OPEN, SLAB),
-    at_most('smoke-chamber-slope', 'smoke-chamber/slope', 45 * DEGREE, OPEN),
-    at_least('smoke-chamber-wall', 'smoke-chamber/wall-thickness', 190 * MM, OPEN),
-    at_least('smoke-chamber-wall', 'smoke-chamber/wall-thickness', 190 * MM, INSERT),
-    Rule('trim-distance', 'trim/distance', 'at-least', mantel,
-         (OPEN, COMBUSTIBLE, ('trim/side', 'is', 'above')), (('trim/projection', 38 * MM),)),
-    at_least('trim-distance', 'trim/distance', 150 * MM, OPEN, COMBUSTIBLE,
-             ('trim/side', 'is not', 'above')),
-    at_least('metal-through-face', 'separation/metal-at-face', 50 * MM, OPEN,
-             ('separation/metal-through-face', 'is', True)),
-    *[at_least('framing-clearance', f'fireplace/{side}-clearance', most * MM, OPEN, place)
-      for most, place in ((100, INTERIOR), (50, EXTERIOR)) for side in ('back', 'side')],
-    at_least('separation-from-smoke-chamber', 'separation/smoke-chamber', 50 * MM, OPEN, INTERIOR),
-    at_least('separation-from-smoke-chamber', 'separation/smoke-chamber', 25 * MM, OPEN, EXTERIOR),
-    at_least('warm-air-distance', 'warm-air/distance', 300 * MM, OPEN, WARM_AIR,
-             ('warm-air/projection', '>=', 38 * MM)),
-    at_least('warm-air-distance', 'warm-air/distance', 150 * MM, OPEN, WARM_AIR,
-             ('warm-air/projection', '<', 38 * MM)),
-    at_least('lintel-bearing', 'lintel/left', 150 * MM, OPEN),
-    at_least('lintel-bearing', 'lintel/right', 150 * MM, OPEN),
-    *angle_rows(),
-]
-ALBERTA = [
-    *round_flues(),
-    at_least('chimney-wall', 'chimney/wall-thickness', 75 * MM, OPEN),
-    at_least('flue-spacing', 'chimney/flue-spacing', 75 * MM, OPEN, SEVERAL),
-]
-CSA_A405 = [
-    at_least('hearth-overall-depth', 'hearth/overall-depth', 700 * MM, OPEN),
-    *raised_hearth('hearth-front', 'hearth/front', True),
-    at_least('hearth-side', 'hearth/left', 200 * MM, OPEN),
-    at_least('hearth-side', 'hearth/right', 200 * MM, OPEN),
-    at_least('hearth-thickness', 'hearth/thickness', 100 * MM, OPEN, SLAB),
-    at_least('hearth-edge-thickness', 'hearth/edge-thickness', 50 * MM, OPEN, SLAB),
-    at_least('hearth-extension-thickness', 'hearth/extension-thickness', 50 * MM, OPEN,
-             ('hearth/on-combustible-floor', 'is', True),
-             ('hearth/firebox-raise', '>=', 200 * MM)),
-]
-CMHC = [
-    share('flue-area', 'flue/net-area', 'opening/area', '1/10', OPEN),
-    at_least('flue-shorter-side', 'flue/shorter-side', 200 * MM, OPEN, SIDED),
-]
-# Reductions of Table 4, in per cent: at the sides and rear, on top.
-REDUCTIONS = {'sheet-metal': (67, 50), 'ceramic-tile': (50, 33), 'tile-on-sheet-metal': (67, 50),
-              'brick': (50, None), 'brick-on-sheet-metal': (67, None)}
-B365_1991 = [
-    *[share('stove-clearance-reduced', 'wall/clearance', 'wall/unprotected',
-            Fraction(100 - percent, 100), STOVE, ('wall/shield-face', 'is', face),
-            ('wall/surface', 'is', surface))
-      for face, both in REDUCTIONS.items() for surface, percent in zip(('wall', 'ceiling'), both)
-      if percent is not None],
-    at_least('shield-air-space', 'wall/air-space', 21 * MM, STOVE,
-             ('wall/shield-face', 'is not', 'none')),
-]
-B365 = [
-    at_least('floor-protection-front', 'floor/door-front', 450 * MM, STOVE),
-    at_least('floor-protection-beside-body', 'floor/left', 200 * MM, STOVE),
-    at_least('floor-protection-beside-body', 'floor/right', 200 * MM, STOVE),
-    at_least('floor-protection-behind-body', 'floor/back', 200 * MM, STOVE),
-    at_least('space-before-door', 'stove/space-before-door', 1200 * MM, STOVE),
-]
 
 # ---- England -------------------------------------------------------------------------------------
 
@@ -525,9 +306,8 @@ AS_NZS_2918 = [
 PHILIPPINES = [at_least('chimney-wall', 'chimney/wall-thickness', 100 * MM, OPEN)]
 
 STANDARDS = {
-    'obc-2012': ONTARIO, 'nbc-ab-2023': ALBERTA, 'csa-a405': CSA_A405, 'cmhc': CMHC,
-    'csa-b365': B365, 'csa-b365-1991': B365_1991, 'adj-2010': DOCUMENT_J, 'nhbc-2020': NHBC,
-    'nhbc-2011': NHBC_2011, 'common-practice-england': PRACTICE_ENGLAND,
+    'adj-2010': DOCUMENT_J, 'nhbc-2020': NHBC, 'nhbc-2011': NHBC_2011,
+    'common-practice-england': PRACTICE_ENGLAND,
     'brandenburg-feuv': BRANDENBURG, 'muffeuv': MUFFEUV, 'bimschv-2010': BIMSCHV,
     'arrete-1969': ARRETE_1969, 'arrete-1980': ARRETE_1980, 'dtu-24-2': DTU, 'abcb-2022': ABCB,
     'as-nzs-2918-2001': AS_NZS_2918, 'nbc-philippines': PHILIPPINES,

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Made-up surveys for the oracle of abroad_rules.py, the same ones for the same seed.
+"""Made-up surveys for the oracle of abroad.py, the same ones for the same seed.
 
 Amounts lie at the limits of the rules and where they step, one base unit or one millimetre beside
 them, and anywhere between.
@@ -7,34 +7,47 @@ them, and anywhere between.
 from fractions import Fraction
 
 import abroad
-import abroad_rules
+import canada_rules
 import generate
-from abroad_rules import M2, MM, MM2, M
+from abroad_rules import LISTINGS, M2, MM, MM2, M
 from amounts import DEGREE, KILOWATT
 
 FLAGS = (True, False)
 SEEN = {
-    'appliance/fuel': ('wood', 'gas'), 'flue/shape': ('round', 'square', 'rectangular'),
-    'flue/lining': ('sound', 'cracked', 'none'), 'firebox/lining': ('firebrick', 'other', 'none'),
-    'chimney/liner': ('clay', 'other'), 'chimney/place': ('interior', 'exterior'),
+    'appliance/fuel': ('wood', 'gas'),
+    'flue/shape': ('round', 'round', 'square', 'rectangular', 'rectangular', 'oval'),
+    'flue/lining': ('sound', 'cracked', 'none'),
+    'firebox/lining': ('firebrick', 'firebrick', 'other', 'steel', 'steel', 'none'),
+    'chimney/liner': ('clay', 'stainless', 'other'), 'chimney/place': ('interior', 'exterior'),
     'chimney/flues': ('single', 'separate'), 'opening/exposure': ('front', 'front', 'more-sides'),
     'trim/side': ('above', 'above', 'left', 'right'), 'damper/state': ('working', 'removed'),
     'gas/appliance': ('log-set', 'log-set', 'room-heater', 'none'),
     'gas/vent': ('chimney', 'direct'),
     'co-alarm/place': ('none', 'ceiling', 'wall'),
     'wall/surface': ('wall', 'ceiling'),
-    'wall/shield-face': ('none', *abroad_rules.REDUCTIONS),
+    'wall/shield-face': ('none', *canada_rules.REDUCTIONS),
     'wall/shield-layers': ('none', 'one', 'two'),
+    'wall/protection': ('none', 'none', 'steel-vented'), 'stove/type': ('radiant', 'circulating'),
+    'listing/label': ('listed', 'no-label', 'home-made'), 'hearth/build': ('one-piece', 'units'),
+    'chimney/construction': ('masonry', 'masonry', 'masonry', 'factory-built'),
+    'flue/shared-with': ('solid-fuel', 'gas', 'oil'),
+    'connector/into': ('masonry-chimney', 'fireplace-chimney', 'open-fireplace-flue'),
+    'air/duct-state': ('connected',) * 5 + ('missing',),
+    'air/intake-place': ('outdoors', 'indoors'),
+    'insert/connection': ('none', 'listed-liner', 'sealed'),
 }
-KINDS = ('masonry-fireplace',) * 6 + ('stove', 'stove', 'insert', 'pellet-stove')
-STOVES_ONLY = ('csa-b365', 'csa-b365-1991', 'as-nzs-2918-2001', 'arrete-1980')
+KINDS = ('masonry-fireplace',) * 6 + ('stove', 'stove', 'insert', 'pellet-stove', 'masonry-heater',
+                                      'factory-built-fireplace')
+STOVES_ONLY = ('csa-b365', 'csa-b365-1991', 'common-practice-canada', 'as-nzs-2918-2001',
+               'arrete-1980')
+MANY_RULES = ('obc-2012',) * 4 + ('adj-2010',) * 2  # come up the more often
 OPTIONS = {'area-rows': ('upper-limits', 'rounded'), 'hearth-steps': ('round-up', 'whole-steps')}
 TOLERANCES = ('1 mm', '3 mm', '0.000001 mm', '1 cm')
 SMALLEST = {'opening/width': 160 * MM, 'opening/height': 160 * MM, 'opening/area': M2 // 20,
             'opening/total-length': 160 * MM, 'opening/total-area': M2 // 20,
             'flue/diameter': 30 * MM, 'flue/width': 30 * MM, 'flue/depth': 30 * MM,
             'flue/shorter-side': 30 * MM, 'flue/longer-side': 30 * MM, 'flue/net-area': 700 * MM2,
-            'air/diameter': 10 * MM, 'outlet/stack-width': 30 * MM,
+            'air/diameter': 10 * MM, 'air/area': 100 * MM2, 'outlet/stack-width': 30 * MM,
             'separation/pipe-diameter': 30 * MM, 'gas/input': KILOWATT // 2,
             'firebox/depth': 30 * MM}
 
@@ -42,7 +55,7 @@ SMALLEST = {'opening/width': 160 * MM, 'opening/height': 160 * MM, 'opening/area
 def known_limits():
     """Amounts by key at which some rule changes its mind."""
     limits = {}
-    for told in abroad_rules.STANDARDS.values():
+    for told in abroad.STANDARDS.values():
         for rule in told:
             pairs = [*rule.marks, *((key, value) for key, _, value in rule.when)]
             try:
@@ -50,9 +63,9 @@ def known_limits():
             except (TypeError, AttributeError):
                 pass  # it rests on something measured
             for key, value in pairs:
-                if key in abroad.DIMENSIONS:
+                if key in abroad.DIMENSIONS and not isinstance(value, str):
                     limits.setdefault(key, set()).add(int(value))
-    sizes = {int(side) * MM for table in (abroad_rules.ROUND_FLUES, abroad_rules.RECTANGULAR_FLUES)
+    sizes = {int(side) * MM for table in (canada_rules.ROUND_FLUES, canada_rules.RECTANGULAR_FLUES)
              for line in table for cell in line if cell != 'none'
              for part in cell.split('/') for side in part.split('x')}
     for key in ('diameter', 'width', 'depth', 'shorter-side', 'longer-side'):
@@ -61,7 +74,7 @@ def known_limits():
         limits.setdefault(key, set()).update({each * MM for each in (400, 450, 475, 500, 525, 550)})
     raises = limits.setdefault('hearth/firebox-raise', set())
     raises.update({each * MM for each in (150, 300, 350, 400, 450)})
-    for line in abroad_rules.ANGLES:
+    for line in canada_rules.ANGLES:
         for name, size in zip(('longer-leg', 'shorter-leg', 'angle-thickness'), line[1:]):
             limits.setdefault(f'lintel/{name}', set()).add(int(Fraction(size) * MM))
     return {key: sorted(values) for key, values in limits.items()}
@@ -73,7 +86,9 @@ USUAL = {'length': (10 * MM, 2 * M), 'area': (M2 // 50, 2 * M2), 'angle': (0, 60
 # Things that are never large.
 THIN = ('hearth/facing', 'air/', 'vent/aper', 'firebox/', 'lintel/', 'flue/liner',
         'chimney/parging', 'cap/', 'wall/air', 'hearth/thickness', 'hearth/ex', 'hearth/edge',
-        'smoke-chamber/wall', 'chimney/wall')
+        'smoke-chamber/wall', 'chimney/wall', 'hearth/unit', 'wall/bottom',
+        'smoke-chamber/exposed', 'listing/smoke')
+SHEETS = ('hearth/sheet-metal', 'wall/shield-metal')
 STEPS = {'length': (0, 0, 1, MM), 'area': (0, 0, 1, MM2, M2 // 10000, 4 * M2 // 10000),
          'angle': (0, 0, DEGREE, DEGREE // 2), 'power': (0, 0, KILOWATT // 1000), 'count': (0, 1)}
 GRIDS = {'length': MM, 'area': MM2 * 100, 'angle': DEGREE, 'power': KILOWATT // 10, 'count': 1}
@@ -89,8 +104,10 @@ def keys_of(standards):
              'neighbour/distance',
              'chimney/height-above-roof', 'wall/unprotected', 'trim/projection'}
     for standard in standards:
-        for rule in abroad_rules.STANDARDS[standard]:
+        for rule in abroad.STANDARDS[standard]:
             asked |= {rule.key, *(key for key, _, _ in rule.when)}
+            if rule.id in LISTINGS:
+                asked.add(LISTINGS[rule.id])
     return sorted(asked - {'appliance/kind', 'nearby/top-above'})
 
 
@@ -108,14 +125,17 @@ class Maker:
         step = source.one(STEPS[dimension] + (None,))
         if key not in LIMITS or step is None or source.chance(0.2):
             low, high = (10 * MM, 90 * MM) if key.startswith(THIN) else USUAL[dimension]
+            if key in SHEETS:
+                return source.whole(1, 100) * MM // 100
             value = GRIDS[dimension] * source.whole(low // GRIDS[dimension],
                                                     high // GRIDS[dimension])
         else:
             value = source.one(LIMITS[key]) + step * source.one((-1, 1))
         return max(SMALLEST.get(key, 0), value)
 
-    def written(self, key):
-        source, dimension, value = self.source, abroad.DIMENSIONS[key], self.amount(key)
+    def written(self, key, value=None):
+        source, dimension = self.source, abroad.DIMENSIONS[key]
+        value = self.amount(key) if value is None else value
         if dimension == 'count':
             return value
         if dimension == 'power':
@@ -129,9 +149,40 @@ class Maker:
         return (self.written(key) if key in abroad.DIMENSIONS
                 else self.source.one(SEEN.get(key, FLAGS)))
 
+    def share_of(self, key):
+        """A listing's figure is rare: where there is one the rule's own number is not tried."""
+        return 0.3 if key in LISTINGS.values() else self.share
+
     def members(self, names, group):
         return {name: self.value(f'{group}/{name}') for name in names
-                if self.source.chance(self.share)}
+                if self.source.chance(self.share_of(f'{group}/{name}'))}
+
+    def fitting(self, key, conditions):
+        """A value that makes all conditions on a key hold."""
+        def fits(value):
+            return all(abroad.COMPARE[test](value, wanted) for test, wanted in conditions)
+        if key in abroad.DIMENSIONS:
+            step = GRIDS[abroad.DIMENSIONS[key]]
+            near = [wanted + off * step for _, wanted in conditions for off in (-40, -1, 0, 1, 40)]
+            return self.written(key, self.source.one([each for each in near
+                                                      if each >= 0 and fits(each)]))
+        options = KINDS if key == 'appliance/kind' else SEEN.get(key, FLAGS)
+        fitting = [each for each in options if fits(each)]
+        return self.source.one(fitting) if fitting else conditions[0][1]
+
+    def aim(self, standards):
+        """Makes one of the rules apply that chance would seldom bring about."""
+        rule = self.source.one(abroad.STANDARDS[self.source.one(standards)])
+        by_key = {}
+        for key, test, wanted in rule.when:
+            by_key.setdefault(key, []).append((test, wanted))
+        if rule.key != 'nearby/top-above' and rule.key not in by_key:
+            by_key[rule.key] = []
+        for key, conditions in by_key.items():
+            group, name = key.split('/')
+            holders = self.groups.setdefault(group, [{}] if group in abroad.REPEATING else {})
+            for holder in holders if isinstance(holders, list) else [holders]:
+                holder[name] = self.fitting(key, conditions) if conditions else self.value(key)
 
     def flue(self, members):
         """One way to know the size of a flue, that fits its shape."""
@@ -156,7 +207,7 @@ class Maker:
 
     def document(self, identity):
         source = self.source
-        standards = [source.one(sorted(abroad_rules.STANDARDS))
+        standards = [source.one((*sorted(abroad.STANDARDS), *MANY_RULES))
                      for _ in range(source.one((1, 1, 2, 3)))]
         standards = list(dict.fromkeys(standards))
         groups = {}
@@ -173,11 +224,13 @@ class Maker:
         if source.chance(0.5):
             self.groups.get('opening', {}).pop('area', None)
             self.groups.get('hearth', {}).pop('from-facing', None)
-        self.flue(self.groups.get('flue', {}))
         if source.chance(0.97):
             stoves = set(standards) & set(STOVES_ONLY) and source.chance(0.7)
             self.groups.setdefault('appliance', {})['kind'] = ('stove' if stoves
                                                                else source.one(KINDS))
+        if source.chance(0.5):
+            self.aim(standards)
+        self.flue(self.groups.get('flue', {}))
         document = {'id': identity, 'standards': standards, 'survey': self.groups}
         if self.uncertain and source.chance(0.5):
             document['tolerance'] = source.one(TOLERANCES)

@@ -35,7 +35,7 @@ COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4), 'room.vo
           'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
 KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-fireplace',
                                             'masonry-fireplace', 'masonry-heater')
-# The limits of each length, in inches; those of Canada in millimetres.
+# The limits of each length, in inches; some in millimetres.
 LIMITS = {
     'connector.diameter': (5, 6, 7, 8, 10, 12, 13, 14, 16, 18),
     'connector.wall-clearance': (3, 6, 9, 18), 'connector.ceiling-clearance': (6, 9, 18),

@@ -18,7 +18,7 @@ Written apart from the library, with exact fractions. Where each number is from:
 - Norton 1430.02: 40 in2 for a stove; Lake Forest 1994: flue no less than the connector; Spring
   Garden Township: one appliance on a flue, lined; Massachusetts notice of 2006: alarms
 - Massachusetts permit guidance; Maine 02-658 chapter 110 section 8
-- 24 CFR 3280.709(g), from memory; common practice of the United States and of Canada
+- 24 CFR 3280.709(g), from memory; common practice of the United States
 """
 from collections import namedtuple
 from fractions import Fraction
@@ -37,12 +37,12 @@ HEMPSTEAD, RED_LION, FLORIDA = 'north-hempstead-2-58', 'red-lion-1982', 'florida
 MAINE, MASSACHUSETTS = 'maine-02-658-110', 'massachusetts-stoves'
 OLDER, NORTON, LAKE = 'nfpa-older-stoves', 'norton-oh-1981', 'lake-forest-1994'
 GARDEN, ALARMS = 'spring-garden', 'massachusetts-alarms-2006'
-PURDUE, HUD, CANADA = 'purdue-fnr-100', 'hud-manufactured-home', 'common-practice-canada'
+PURDUE, HUD = 'purdue-fnr-100', 'hud-manufactured-home'
 PRACTICE, IRC_2018 = 'common-practice-us', 'irc-2018'
 IRC = ('irc-2012', 'irc-2015', IRC_2018, 'irc-2021', 'irc-2024')
 STANDARDS = (NFPA, NASD, IMC, IFGC, NYC, NYC_ROOM, HEIGHTS, OHIO, MISSOURI, LORAIN, HEMPSTEAD,
-             RED_LION, FLORIDA, MAINE, MASSACHUSETTS, PURDUE, HUD, CANADA, PRACTICE, OLDER,
-             NORTON, LAKE, GARDEN, ALARMS) + IRC
+             RED_LION, FLORIDA, MAINE, MASSACHUSETTS, PURDUE, HUD, PRACTICE, OLDER, NORTON, LAKE,
+             GARDEN, ALARMS) + IRC
 
 LENGTHS = '''
  connector/diameter connector/wall-clearance connector/ceiling-clearance connector/run
@@ -459,7 +459,7 @@ def local(standard):
                     is_('insert/in-factory-built', 'yes')),
                not_seen('connector-factory-built', 'connector/into', 'factory-built-fireplace',
                         STOVE)],
-        HUD: manufactured(), CANADA: canadian(), PRACTICE: practice()}[standard]
+        HUD: manufactured(), PRACTICE: practice()}[standard]
 
 
 def superseded():
@@ -493,22 +493,6 @@ def manufactured():
                        (2 * FT, 10 * FT), 'nearby/distance'),
                   seen('exterior-air', 'air/duct-state', 'connected', who)]
     return rules
-
-
-def canadian():
-    listed = (STOVE, LISTED)
-    return [least('insert-hearth-front', 'insert/hearth-front', 450 * MM, INSERT, listing=FRONT),
-            least('insert-body-side', ('insert/body-left', 'insert/body-right'), 200 * MM, INSERT,
-                  listing=SIDE),
-            least('floor-protection-before-body', 'floor/front', 450 * MM, *listed, listing=FRONT),
-            least('floor-protection-beside-body', ('floor/left', 'floor/right'), 200 * MM, *listed,
-                  listing=SIDE),
-            least('floor-protection-behind-body', 'floor/back', 200 * MM, *listed, listing=BACK),
-            clearance(1200 * MM, STOVE, UNLISTED, BARE, is_('stove/type', 'radiant')),
-            clearance(900 * MM, STOVE, UNLISTED, BARE, is_('stove/type', 'circulating')),
-            least('shield-air-space', 'wall/air-space', 21 * MM, STOVE,
-                  isnt('wall/protection', 'none', 'masonry', 'board-over-batts',
-                       'listed-assembly'))]
 
 
 def practice():

@@ -10,12 +10,12 @@ from collections import Counter
 from fractions import Fraction
 
 import abroad
-import abroad_rules
 import amounts
+import canada_rules
 import generate
 import generate_abroad
 
-SURVEYS = 3000
+SURVEYS = 5000
 SHOWN = 4
 PLACES = Fraction(1, 10 ** 9)
 
@@ -88,7 +88,7 @@ class Abroad(unittest.TestCase):
 
     def assert_reached(self, verdicts):
         """Every rule was met and not met, somewhere."""
-        for standard, rules in abroad_rules.STANDARDS.items():
+        for standard, rules in abroad.STANDARDS.items():
             for rule in rules:
                 for verdict in ('meets', 'fails'):
                     with self.subTest(standard=standard, rule=rule.id, verdict=verdict):
@@ -97,6 +97,41 @@ class Abroad(unittest.TestCase):
                                if verdict == 'too-close'), 50)
         self.assertGreater(sum(count for (_, _, verdict), count in verdicts.items()
                                if verdict == 'not-applicable'), 50)
+
+
+def catalogue(name):
+    done = subprocess.run([os.environ['INGLE_COMMAND'], 'list', name], check=True,
+                          capture_output=True, encoding='utf-8')
+    return generate.read(done.stdout)
+
+
+class Canada(unittest.TestCase):
+    """All findings of a standard that is told are compared. What the oracle does not tell would go
+    unnoticed, so for Canada nothing may be left out."""
+
+    def test_every_standard_is_told(self):
+        known = {each['id'] for each in catalogue('standards') if each['place'].endswith('Canada')}
+        self.assertEqual(known, set(canada_rules.STANDARDS))
+
+    def test_every_rule_is_told(self):
+        told_rules = {(standard, rule.id, rule.relation, rule.key.replace('/', '.'))
+                      for standard, rules in canada_rules.STANDARDS.items() for rule in rules}
+        known = {(each['standard'], each['rule'], each['relation'], judged)
+                 for each in catalogue('rules') for judged in each['judges']
+                 if each['standard'] in canada_rules.STANDARDS}
+        self.assertEqual(known, told_rules)
+
+    def test_every_row_is_met_and_failed(self):
+        """By the oracle, whose rows are those of the library: a rule may have several."""
+        rows = {id(rule): (standard, number, rule.id) for standard in canada_rules.STANDARDS
+                for number, rule in enumerate(abroad.STANDARDS[standard])}
+        seen = set()
+        for document in map(generate.read, generate_abroad.lines(SURVEYS)):
+            for standard in set(document['standards']) & set(canada_rules.STANDARDS):
+                seen |= {(rows[id(rule)], finding.verdict)
+                         for rule, finding in abroad.judged(document, standard)}
+        due_rows = {(row, verdict) for row in rows.values() for verdict in ('meets', 'fails')}
+        self.assertEqual(due_rows - seen, set())
 
 
 if __name__ == '__main__':

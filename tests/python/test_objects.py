@@ -172,7 +172,7 @@ class Surveys(unittest.TestCase):
                                                            "unknown-quantity"),
             ("opening.width", "36 in", "x", None), ("opening.width", True, None, "dimension"),
             ("opening.width", ingle.Amount(1, "area"), None, "dimension"),
-            ("flue.shape", "oval", None, "unknown-choice"), ("trim[0].combustible", "maybe", None,
+            ("flue.shape", "star", None, "unknown-choice"), ("trim[0].combustible", "maybe", None,
                                                              "unknown-choice"),
             ("trim[1].distance", "1 in", None, "argument"), ("trim[x].distance", "1 in", None,
                                                              "unknown-quantity"),

@@ -29,98 +29,57 @@ static const int64_t next_rows_areas[] = {
     SQUARE_CENTIMETRES(22050),
 };
 
-/* The rows are those of the opening areas above, the columns those of the heights. */
-static const int64_t round_least_cells[] = {
-    MM(110), MM(100), MM(90), MM(90), /* up to 0.150 */
-    MM(150), MM(130), MM(130), MM(120), /* 0.151-0.250 */
-    MM(180), MM(160), MM(150), MM(140), /* 0.251-0.350 */
-    MM(220), MM(200), MM(190), MM(170), /* 0.351-0.500 */
-    MM(260), MM(230), MM(220), MM(200), /* 0.501-0.650 */
-    MM(290), MM(260), MM(240), MM(220), /* 0.651-0.800 */
-    MM(330), MM(290), MM(270), MM(250), /* 0.801-1.00 */
-    MM(360), MM(320), MM(300), MM(270), /* 1.01-1.20 */
-    MM(390), MM(350), MM(330), MM(300), /* 1.21-1.40 */
-    MM(420), MM(380), MM(350), MM(320), /* 1.41-1.60 */
-    NO_VALUE, MM(400), MM(370), MM(340), /* 1.61-1.80 */
-    NO_VALUE, NO_VALUE, MM(400), MM(360), /* 1.81-2.00 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(380), /* 2.01-2.20 */
-};
+/*
+ * The tables as printed: a row for each of the areas above, a column for each height, in each cell
+ * the least and the greatest size. A macro for each of the sizes takes its cells out of them. The
+ * comments are the upper areas in m2.
+ */
+#define NONE NO_VALUE,
 
-static const int64_t round_most_cells[] = {
-    MM(170), MM(160), MM(150), MM(150), /* up to 0.150 */
-    MM(210), MM(190), MM(190), MM(180), /* 0.151-0.250 */
-    MM(240), MM(220), MM(210), MM(200), /* 0.251-0.350 */
-    MM(280), MM(260), MM(250), MM(230), /* 0.351-0.500 */
-    MM(320), MM(290), MM(280), MM(260), /* 0.501-0.650 */
-    MM(350), MM(320), MM(300), MM(280), /* 0.651-0.800 */
-    MM(390), MM(350), MM(330), MM(310), /* 0.801-1.00 */
-    MM(420), MM(380), MM(360), MM(330), /* 1.01-1.20 */
-    MM(450), MM(410), MM(390), MM(360), /* 1.21-1.40 */
-    MM(480), MM(440), MM(410), MM(380), /* 1.41-1.60 */
-    NO_VALUE, MM(460), MM(430), MM(400), /* 1.61-1.80 */
-    NO_VALUE, NO_VALUE, MM(460), MM(420), /* 1.81-2.00 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(440), /* 2.01-2.20 */
-};
+/* C(least, greatest) diameter. */
+#define ROUND_TABLE_CELLS(C)                                    \
+    C(110, 170) C(100, 160) C(90, 150) C(90, 150) /* 0.150 */   \
+    C(150, 210) C(130, 190) C(130, 190) C(120, 180) /* 0.250 */ \
+    C(180, 240) C(160, 220) C(150, 210) C(140, 200) /* 0.350 */ \
+    C(220, 280) C(200, 260) C(190, 250) C(170, 230) /* 0.500 */ \
+    C(260, 320) C(230, 290) C(220, 280) C(200, 260) /* 0.650 */ \
+    C(290, 350) C(260, 320) C(240, 300) C(220, 280) /* 0.800 */ \
+    C(330, 390) C(290, 350) C(270, 330) C(250, 310) /* 1.00 */  \
+    C(360, 420) C(320, 380) C(300, 360) C(270, 330) /* 1.20 */  \
+    C(390, 450) C(350, 410) C(330, 390) C(300, 360) /* 1.40 */  \
+    C(420, 480) C(380, 440) C(350, 410) C(320, 380) /* 1.60 */  \
+    NONE C(400, 460) C(370, 430) C(340, 400) /* 1.80 */         \
+    NONE NONE C(400, 460) C(360, 420) /* 2.00 */                \
+    NONE NONE NONE C(380, 440) /* 2.20 */
 
-static const int64_t shorter_least_cells[] = {
-    MM(200), MM(100), MM(100), MM(100), /* up to 0.150 */
-    MM(200), MM(200), MM(200), MM(200), /* 0.151-0.250 */
-    MM(200), MM(200), MM(200), MM(200), /* 0.251-0.350 */
-    MM(300), MM(200), MM(200), MM(200), /* 0.351-0.500 */
-    MM(300), MM(300), MM(300), MM(200), /* 0.501-0.650 */
-    MM(300), MM(300), MM(300), MM(300), /* 0.651-0.800 */
-    MM(400), MM(300), MM(300), MM(300), /* 0.801-1.00 */
-    MM(400), MM(400), MM(300), MM(300), /* 1.01-1.20 */
-    NO_VALUE, MM(400), MM(400), MM(300), /* 1.21-1.40 */
-    NO_VALUE, NO_VALUE, MM(400), MM(400), /* 1.41-1.60 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.61-1.80 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.81-2.00 */
-};
+/* C(the least size: shorter, longer side, the greatest: shorter, longer side). */
+#define RECTANGULAR_TABLE_CELLS(C)                                                              \
+    C(200,200, 200,200) C(100,200, 100,200) C(100,200, 100,200) C(100,200, 100,200) /* 0.150 */ \
+    C(200,200, 200,200) C(200,200, 200,200) C(200,200, 200,200) C(200,200, 200,200) /* 0.250 */ \
+    C(200,300, 200,300) C(200,200, 200,300) C(200,200, 200,200) C(200,200, 200,200) /* 0.350 */ \
+    C(300,300, 300,300) C(200,300, 200,300) C(200,300, 200,300) C(200,200, 200,300) /* 0.500 */ \
+    C(300,300, 300,400) C(300,300, 300,300) C(300,300, 300,300) C(200,300, 200,300) /* 0.650 */ \
+    C(300,400, 300,400) C(300,300, 300,400) C(300,300, 300,300) C(300,300, 300,300) /* 0.800 */ \
+    C(400,400, 400,400) C(300,400, 300,400) C(300,400, 300,400) C(300,300, 300,300) /* 1.00 */  \
+    C(400,400, 400,400) C(400,400, 400,400) C(300,400, 300,400) C(300,400, 300,400) /* 1.20 */  \
+    NONE C(400,400, 400,400) C(400,400, 400,400) C(300,400, 300,400) /* 1.40 */                 \
+    NONE NONE C(400,400, 400,400) C(400,400, 400,400) /* 1.60 */                                \
+    NONE NONE NONE C(400,400, 400,400) /* 1.80 */                                               \
+    NONE NONE NONE C(400,400, 400,400) /* 2.00 */
 
-static const int64_t longer_least_cells[] = {
-    MM(200), MM(200), MM(200), MM(200), /* up to 0.150 */
-    MM(200), MM(200), MM(200), MM(200), /* 0.151-0.250 */
-    MM(300), MM(200), MM(200), MM(200), /* 0.251-0.350 */
-    MM(300), MM(300), MM(300), MM(200), /* 0.351-0.500 */
-    MM(300), MM(300), MM(300), MM(300), /* 0.501-0.650 */
-    MM(400), MM(300), MM(300), MM(300), /* 0.651-0.800 */
-    MM(400), MM(400), MM(400), MM(300), /* 0.801-1.00 */
-    MM(400), MM(400), MM(400), MM(400), /* 1.01-1.20 */
-    NO_VALUE, MM(400), MM(400), MM(400), /* 1.21-1.40 */
-    NO_VALUE, NO_VALUE, MM(400), MM(400), /* 1.41-1.60 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.61-1.80 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.81-2.00 */
-};
+#define LEAST_DIAMETER(least, most) MM(least),
+#define MOST_DIAMETER(least, most) MM(most),
+#define LEAST_SHORTER(shorter, longer, most_shorter, most_longer) MM(shorter),
+#define LEAST_LONGER(shorter, longer, most_shorter, most_longer) MM(longer),
+#define MOST_SHORTER(shorter, longer, most_shorter, most_longer) MM(most_shorter),
+#define MOST_LONGER(shorter, longer, most_shorter, most_longer) MM(most_longer),
 
-static const int64_t shorter_most_cells[] = {
-    MM(200), MM(100), MM(100), MM(100), /* up to 0.150 */
-    MM(200), MM(200), MM(200), MM(200), /* 0.151-0.250 */
-    MM(200), MM(200), MM(200), MM(200), /* 0.251-0.350 */
-    MM(300), MM(200), MM(200), MM(200), /* 0.351-0.500 */
-    MM(300), MM(300), MM(300), MM(200), /* 0.501-0.650 */
-    MM(300), MM(300), MM(300), MM(300), /* 0.651-0.800 */
-    MM(400), MM(300), MM(300), MM(300), /* 0.801-1.00 */
-    MM(400), MM(400), MM(300), MM(300), /* 1.01-1.20 */
-    NO_VALUE, MM(400), MM(400), MM(300), /* 1.21-1.40 */
-    NO_VALUE, NO_VALUE, MM(400), MM(400), /* 1.41-1.60 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.61-1.80 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.81-2.00 */
-};
-
-static const int64_t longer_most_cells[] = {
-    MM(200), MM(200), MM(200), MM(200), /* up to 0.150 */
-    MM(200), MM(200), MM(200), MM(200), /* 0.151-0.250 */
-    MM(300), MM(300), MM(200), MM(200), /* 0.251-0.350 */
-    MM(300), MM(300), MM(300), MM(300), /* 0.351-0.500 */
-    MM(400), MM(300), MM(300), MM(300), /* 0.501-0.650 */
-    MM(400), MM(400), MM(300), MM(300), /* 0.651-0.800 */
-    MM(400), MM(400), MM(400), MM(300), /* 0.801-1.00 */
-    MM(400), MM(400), MM(400), MM(400), /* 1.01-1.20 */
-    NO_VALUE, MM(400), MM(400), MM(400), /* 1.21-1.40 */
-    NO_VALUE, NO_VALUE, MM(400), MM(400), /* 1.41-1.60 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.61-1.80 */
-    NO_VALUE, NO_VALUE, NO_VALUE, MM(400), /* 1.81-2.00 */
-};
+static const int64_t round_least_cells[] = {ROUND_TABLE_CELLS(LEAST_DIAMETER)};
+static const int64_t round_most_cells[] = {ROUND_TABLE_CELLS(MOST_DIAMETER)};
+static const int64_t shorter_least_cells[] = {RECTANGULAR_TABLE_CELLS(LEAST_SHORTER)};
+static const int64_t longer_least_cells[] = {RECTANGULAR_TABLE_CELLS(LEAST_LONGER)};
+static const int64_t shorter_most_cells[] = {RECTANGULAR_TABLE_CELLS(MOST_SHORTER)};
+static const int64_t longer_most_cells[] = {RECTANGULAR_TABLE_CELLS(MOST_LONGER)};
 
 enum { ROUND_ROWS = 13, RECTANGULAR_ROWS = 12, HEIGHTS = 4 };
 
@@ -150,12 +109,8 @@ const struct flue_table canada_longer_least =
 const struct flue_table canada_longer_most =
     FLUE_TABLE(RECTANGULAR_TABLE, RECTANGULAR_ROWS, longer_most_cells);
 
-_Static_assert(sizeof round_least_cells / sizeof *round_least_cells == ROUND_ROWS * HEIGHTS &&
-                   sizeof round_most_cells == sizeof round_least_cells,
+_Static_assert(sizeof round_least_cells / sizeof *round_least_cells == ROUND_ROWS * HEIGHTS,
                "a row or a cell of the round table is missing");
 _Static_assert(sizeof shorter_least_cells / sizeof *shorter_least_cells ==
-                       RECTANGULAR_ROWS * HEIGHTS &&
-                   sizeof longer_least_cells == sizeof shorter_least_cells &&
-                   sizeof shorter_most_cells == sizeof shorter_least_cells &&
-                   sizeof longer_most_cells == sizeof shorter_least_cells,
+                   RECTANGULAR_ROWS * HEIGHTS,
                "a row or a cell of the rectangular table is missing");

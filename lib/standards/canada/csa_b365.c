@@ -10,6 +10,9 @@
 #define WALL {QUANTITY_WALL_SURFACE, IS, CHOICE_WALL_SURFACE_WALL}
 #define CEILING {QUANTITY_WALL_SURFACE, IS, CHOICE_WALL_SURFACE_CEILING}
 #define SHIELDED {QUANTITY_WALL_SHIELD_FACE, IS_NOT, CHOICE_WALL_SHIELD_FACE_NONE}
+#define WITH_SHEET_METAL                                                              \
+    SHIELDED, {QUANTITY_WALL_SHIELD_FACE, IS_NOT, CHOICE_WALL_SHIELD_FACE_CERAMIC_TILE}, \
+        {QUANTITY_WALL_SHIELD_FACE, IS_NOT, CHOICE_WALL_SHIELD_FACE_BRICK}
 
 /* What is left of the clearance that the surface needs without a shield: 100 % less the printed. */
 #define LEFT(face, percent, where)                                                             \
@@ -19,8 +22,8 @@
             .numbers = {PERCENT(percent)},                                                     \
             .when = {STOVE,                                                                    \
                      {QUANTITY_WALL_SHIELD_FACE, IS, CHOICE_WALL_SHIELD_FACE_##face}, where},  \
-            .reading = "What is left when the printed reduction is taken off. Sheet metal is " \
-                       "at least 0.33 mm thick. The table prints nothing for brick overhead."  \
+            .reading = "What is left when the printed reduction is taken off. The table "      \
+                       "prints nothing for brick overhead."                                    \
     }
 
 static const struct ingle_rule table_4[] = {
@@ -34,6 +37,8 @@ static const struct ingle_rule table_4[] = {
     LEFT(BRICK_ON_SHEET_METAL, 33, WALL),
     {MATTER_SHIELD_AIR_SPACE, "Table 4", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(21)}, .when = {STOVE, SHIELDED}},
+    {MATTER_SHIELD_METAL, "Table 4", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {EXACT_QUOTIENT(MILLIMETRES(33), 100)}, .when = {STOVE, WITH_SHEET_METAL}},
 };
 
 #define NOT_STATED "clause and edition not stated"
