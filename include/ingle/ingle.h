@@ -9,6 +9,8 @@
 #include <ingle/api.h>
 #include <ingle/check.h>
 #include <ingle/compare.h>
+#include <ingle/draft.h>
+#include <ingle/draft_relations.h>
 #include <ingle/draw.h>
 #include <ingle/exercise.h>
 #include <ingle/explain.h>
