@@ -181,6 +181,25 @@ INGLE_API ingle_status ingle_json_exercise(ingle_json *json, uint64_t seed, int3
                                            size_t standard_count, ingle_exercise_part part,
                                            const ingle_unit *unit);
 
+/**
+ * Leaves an estimate of ingle_draft_estimate(), with the id of the survey that was read, if one
+ * was.
+ *
+ * @param json a reader and writer
+ * @param draft an estimate
+ * @param unit how figures are shown; NULL takes ingle_json_draft_unit()
+ * @returns INGLE_OK, INGLE_ERROR_MEMORY, INGLE_ERROR_DIMENSION, or INGLE_ERROR_ARGUMENT if no
+ *          estimate was made.
+ */
+INGLE_API ingle_status ingle_json_draft(ingle_json *json, const ingle_draft *draft,
+                                        const ingle_unit *unit);
+
+/**
+ * How figures of an estimate are shown: in the unit of the document that was read, or else its
+ * first standard's; NULL if none was read.
+ */
+INGLE_API const ingle_unit *ingle_json_draft_unit(const ingle_json *json);
+
 /** The verdict of the last report; INGLE_NOT_APPLICABLE after an error. */
 INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
 
@@ -188,8 +207,8 @@ INGLE_API ingle_verdict ingle_json_verdict(const ingle_json *json);
  * Leaves a catalogue: an array of objects.
  *
  * @param json a reader and writer
- * @param catalogue `standards`, `rules`, `readings`, `quantities`, `units`, `verdicts` or
- *                  `statuses`
+ * @param catalogue `standards`, `rules`, `readings`, `quantities`, `units`, `verdicts`,
+ *                  `statuses` or `draft`
  * @param standard the standard whose rules, or whose rules' readings or quantities, are listed;
  *                 NULL for all
  * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_NAME, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.

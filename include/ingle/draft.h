@@ -27,6 +27,7 @@
 #include <ingle/check.h>
 #include <ingle/measure.h>
 #include <ingle/memory.h>
+#include <ingle/page.h>
 #include <ingle/standards.h>
 #include <ingle/status.h>
 #include <ingle/survey.h>
@@ -285,6 +286,13 @@ typedef struct ingle_draft_input {
     ingle_draft_inlet inlet;
     /** What takes the fireplace out of reach, added together; 0 for nothing. */
     ingle_draft_circumstances circumstances;
+    /**
+     * Bit n − 1 is 1 for each figure n that was set by ingle_draft_input_set() or _set_text(): a
+     * survey that is taken leaves it as it is.
+     */
+    int32_t given;
+    /** Zero. */
+    int32_t reserved;
 } ingle_draft_input;
 
 /**
@@ -373,7 +381,8 @@ INGLE_API void ingle_draft_free(ingle_draft *draft);
 
 /**
  * Fills an input from a survey: opening, flue, height, throat, bends, cap and spark arrestor. What
- * the survey does not tell stays as it is in the input.
+ * the survey does not tell, and what is `given`, stays as it is in the input. A hydraulic diameter
+ * that is given without the flue's area is that of a round flue.
  *
  * @param draft notes where each figure comes from, and what is missing
  * @param survey what was measured and observed
@@ -451,8 +460,14 @@ INGLE_API ingle_status ingle_draft_figure_text(const ingle_draft *draft, ingle_d
                                                size_t capacity, size_t *length);
 
 /**
- * Where a figure that went in comes from: the quantities of the survey, `opening.width ×
- * opening.height`; NULL where it was given or is the default.
+ * Where a figure that went in comes from: `survey`, `given`, `default`, or `computed` (an inlet's
+ * loss from its throat); NULL for one that did not go in.
+ */
+INGLE_API const char *ingle_draft_from(const ingle_draft *draft, ingle_draft_figure figure);
+
+/**
+ * The quantities of the survey that a figure comes from, `opening.width × opening.height`; NULL
+ * where it is not from the survey.
  */
 INGLE_API const char *ingle_draft_origin(const ingle_draft *draft, ingle_draft_figure figure);
 
@@ -535,6 +550,21 @@ INGLE_API ingle_draft_figure ingle_draft_step_figure(const ingle_draft *draft, s
 INGLE_API ingle_status ingle_draft_step_text(const ingle_draft *draft, size_t index,
                                              ingle_step_part part, const ingle_format *format,
                                              char *buffer, size_t capacity, size_t *length);
+
+/**
+ * Writes the estimate as a page: what it comes to, what went in and from where, the working, and
+ * the cautions.
+ *
+ * @param draft an estimate
+ * @param page how it looks, and whose `unit` decides the units; NULL for plain text and inches
+ * @param write receives the text
+ * @param context given to `write`
+ * @returns INGLE_OK, INGLE_ERROR_IO, INGLE_ERROR_MEMORY, INGLE_ERROR_DIMENSION,
+ *          INGLE_ERROR_STRUCT_SIZE, INGLE_ERROR_STRUCT_NEWER, or INGLE_ERROR_ARGUMENT (also where
+ *          no estimate was made).
+ */
+INGLE_API ingle_status ingle_draft_page(const ingle_draft *draft, const ingle_page *page,
+                                        ingle_write write, void *context);
 
 /**
  * Writes a number as JSON has it, whatever the locale: at most that many significant digits,

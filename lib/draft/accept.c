@@ -65,7 +65,7 @@ static bool choices_are_known(const ingle_draft_input *input)
     const ingle_draft_circumstances all =
         INGLE_DRAFT_MORE_SIDES | INGLE_DRAFT_OTHER_APPLIANCE | INGLE_DRAFT_NOT_STRAIGHT;
     return input->inlet >= INGLE_DRAFT_INLET_GIVEN && input->inlet <= INGLE_DRAFT_INLET_ROUNDED &&
-           (input->circumstances & ~all) == 0;
+           (input->circumstances & ~all) == 0 && input->reserved == 0;
 }
 
 struct fault input_accept(const ingle_draft_input *given, ingle_draft_figure required,

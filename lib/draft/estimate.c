@@ -252,9 +252,30 @@ ingle_status ingle_draft_figure_text(const ingle_draft *draft, ingle_draft_figur
     return text_end(&text, length);
 }
 
+/* What was changed after the survey was taken is not the survey's any more. */
 const char *ingle_draft_origin(const ingle_draft *draft, ingle_draft_figure figure)
 {
-    return draft != NULL && figure_goes_in(figure) ? draft->origins[FIGURE_PLACE(figure)] : NULL;
+    if (draft == NULL || !figure_goes_in(figure) || draft->standing == 0) {
+        return NULL;
+    }
+    double surveyed = draft->surveyed[FIGURE_PLACE(figure)];
+    double value = figure_in(&draft->input, figure);
+    return value >= surveyed && value <= surveyed ? draft->origins[FIGURE_PLACE(figure)] : NULL;
+}
+
+const char *ingle_draft_from(const ingle_draft *draft, ingle_draft_figure figure)
+{
+    if (!ingle_draft_get(draft, figure, NULL) || !figure_goes_in(figure)) {
+        return NULL;
+    }
+    if (figure == INGLE_DRAFT_INLET_LOSS && draft->input.inlet != INGLE_DRAFT_INLET_GIVEN) {
+        return "computed";
+    }
+    if (ingle_draft_origin(draft, figure) != NULL) {
+        return "survey";
+    }
+    bool given = (draft->input.given & figure_bit(figure)) != 0;
+    return !given && is_default(draft, figure) ? "default" : "given";
 }
 
 ingle_draft_standing ingle_draft_standing_of(const ingle_draft *draft)

@@ -29,6 +29,7 @@ struct ingle_draft {
 
     /* From the survey that was taken. */
     const char *origins[INPUT_FIGURES]; /* NULL for what it did not tell */
+    double surveyed[INPUT_FIGURES];
     const ingle_quantity *missing[LACKING];
     size_t missing_count;
     bool proportions_from_name; /* the hydraulic diameter rests on a liner's nominal sizes */
@@ -69,6 +70,9 @@ void draft_notices_collect(struct ingle_draft *draft);
 
 /* steps.c: which steps led to the estimate. */
 void draft_steps_collect(struct ingle_draft *draft);
+
+/* Whether a figure that went in has the value of its default. */
+bool is_default(const struct ingle_draft *draft, ingle_draft_figure figure);
 
 /* The value of a figure, known or not. */
 double figure_value(const struct ingle_draft *draft, ingle_draft_figure figure);

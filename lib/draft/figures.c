@@ -187,6 +187,11 @@ int ingle_draft_figure_range(ingle_draft_figure figure, double *least, double *m
 
 /* ---- an input ------------------------------------------------------------------------------- */
 
+int32_t figure_bit(ingle_draft_figure figure)
+{
+    return INT32_C(1) << (figure - 1);
+}
+
 double *figure_field(ingle_draft_input *input, ingle_draft_figure figure)
 {
     return (double *)(void *)((char *)input + figures[FIGURE_PLACE(figure)].offset);
@@ -226,6 +231,7 @@ ingle_status ingle_draft_input_set(ingle_draft_input *input, ingle_draft_figure 
         return INGLE_ERROR_ARGUMENT;
     }
     *figure_field(input, figure) = value;
+    input->given |= figure_bit(figure);
     return INGLE_OK;
 }
 

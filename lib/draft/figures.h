@@ -36,6 +36,9 @@ const struct figure *figure_row(ingle_draft_figure figure);
 /* Whether a figure goes in. */
 bool figure_goes_in(ingle_draft_figure figure);
 
+/* The bit of a figure that goes in among those that were given. */
+int32_t figure_bit(ingle_draft_figure figure);
+
 /* The place of a figure that goes in within an input. */
 double *figure_field(ingle_draft_input *input, ingle_draft_figure figure);
 double figure_in(const ingle_draft_input *input, ingle_draft_figure figure);

@@ -42,11 +42,11 @@ static void add(struct ingle_draft *draft, const char *notice)
     draft->notices[draft->notice_count++] = notice;
 }
 
-static bool is_default(const struct ingle_draft *draft, ingle_draft_figure figure)
+bool is_default(const struct ingle_draft *draft, ingle_draft_figure figure)
 {
-    double taken = ingle_draft_figure_default(figure)->value;
+    const ingle_draft_number *number = ingle_draft_figure_default(figure);
     double value = figure_in(&draft->input, figure);
-    return value >= taken && value <= taken;
+    return number != NULL && value >= number->value && value <= number->value;
 }
 
 void draft_notices_collect(struct ingle_draft *draft)

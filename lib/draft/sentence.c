@@ -8,14 +8,14 @@
 
 static const struct {
     const char *name;
-    const char *words; /* after the velocity; before the criterion */
+    const char *before; /* the criterion, after the velocity */
+    const char *after;
 } standings[] = {
-    [INGLE_DRAFT_NO_DRAFT] = {"no-draft", ""},
-    [INGLE_DRAFT_FALLS_SHORT] = {"falls-short", "that falls short of the "},
-    [INGLE_DRAFT_WITHIN_UNCERTAINTY] = {"within-uncertainty",
-                                        "whether that reaches the criterion lies within the "
-                                        "uncertainty; it is "},
-    [INGLE_DRAFT_REACHES] = {"reaches", "that reaches the "},
+    [INGLE_DRAFT_NO_DRAFT] = {"no-draft", "", ""},
+    [INGLE_DRAFT_FALLS_SHORT] = {"falls-short", "that falls short of the ", " asked for."},
+    [INGLE_DRAFT_WITHIN_UNCERTAINTY] = {"within-uncertainty", "the ",
+                                        " asked for lies within its uncertainty."},
+    [INGLE_DRAFT_REACHES] = {"reaches", "that reaches the ", " asked for."},
 };
 
 const char *ingle_draft_standing_name(ingle_draft_standing standing)
@@ -50,10 +50,9 @@ static void add_velocity(struct words *words)
         text_add(&words->text, ")");
     }
     text_add(&words->text, " on the average; ");
-    text_add(&words->text, standings[draft->standing].words);
+    text_add(&words->text, standings[draft->standing].before);
     add_figure(words, INGLE_DRAFT_CRITERION);
-    text_add(&words->text,
-             draft->standing == INGLE_DRAFT_WITHIN_UNCERTAINTY ? "." : " asked for.");
+    text_add(&words->text, standings[draft->standing].after);
 }
 
 /* Where the criterion is not reached, what would reach it. */

@@ -32,14 +32,24 @@ static bool choice_is(const struct taking *taking, enum quantity_id quantity, in
     return recorded(taking, quantity, &value) && value == choice;
 }
 
+static bool is_given(const struct taking *taking, ingle_draft_figure figure)
+{
+    return (taking->input->given & figure_bit(figure)) != 0;
+}
+
+/* What was given wins over the survey. */
 static void set(struct taking *taking, ingle_draft_figure figure, double value,
                 const char *origin)
 {
-    *figure_field(taking->input, figure) = value;
-    taking->draft->origins[FIGURE_PLACE(figure)] = origin;
+    if (!is_given(taking, figure)) {
+        *figure_field(taking->input, figure) = value;
+        taking->draft->origins[FIGURE_PLACE(figure)] = origin;
+        taking->draft->surveyed[FIGURE_PLACE(figure)] = value;
+    }
 }
 
-static bool is_given(const struct taking *taking, ingle_draft_figure figure)
+/* A figure that the survey need not tell. */
+static bool is_there(const struct taking *taking, ingle_draft_figure figure)
 {
     return figure_in(taking->input, figure) > 0;
 }
@@ -101,7 +111,7 @@ static void take_opening(struct taking *taking)
     }
     enum outcome outcome = measure(taking, id, &area);
     if (outcome != OUTCOME_DONE) {
-        if (outcome != OUTCOME_MISSING || !is_given(taking, INGLE_DRAFT_OPENING_AREA)) {
+        if (outcome != OUTCOME_MISSING || !is_there(taking, INGLE_DRAFT_OPENING_AREA)) {
             note_outcome(taking, outcome);
         }
         return;
@@ -176,7 +186,7 @@ static void take_diameter_of_shape(struct taking *taking, double area)
                shorter > 0) {
         set(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER, diameter_of_rectangle(area, shorter, longer),
             "flue.net-area, flue.shorter-side, flue.longer-side");
-    } else if (!is_given(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER)) {
+    } else if (!is_there(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER)) {
         miss(taking, shape < 0 ? QUANTITY_FLUE_SHAPE : QUANTITY_FLUE_SHORTER_SIDE);
     }
 }
@@ -225,12 +235,24 @@ static const char *origin_of_flue(const struct taking *taking)
     return origins[flue_source(&taking->calculation)];
 }
 
+/* A diameter alone is a round flue's. */
+static bool take_given_diameter(struct taking *taking)
+{
+    double diameter = taking->input->hydraulic_diameter;
+    bool alone = is_given(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER) &&
+                 !is_given(taking, INGLE_DRAFT_FLUE_AREA);
+    if (alone) {
+        taking->input->flue_area = circle_shape() * diameter * diameter;
+    }
+    return alone;
+}
+
 static void take_flue(struct taking *taking)
 {
     double area;
     const struct liner *liner = find_liner(taking);
-    bool given = is_given(taking, INGLE_DRAFT_FLUE_AREA) &&
-                 is_given(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER);
+    bool there = is_there(taking, INGLE_DRAFT_FLUE_AREA) &&
+                 is_there(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER);
     enum outcome outcome = measure(taking, QUANTITY_FLUE_NET_AREA, &area);
     if (outcome == OUTCOME_DONE && flue_contradicts(&taking->calculation)) {
         outcome = OUTCOME_CONTRADICTION;
@@ -238,7 +260,7 @@ static void take_flue(struct taking *taking)
     if (outcome == OUTCOME_DONE) {
         set(taking, INGLE_DRAFT_FLUE_AREA, area, origin_of_flue(taking));
         take_diameter(taking, liner, area);
-    } else if (outcome != OUTCOME_MISSING || !given) {
+    } else if (outcome != OUTCOME_MISSING || !there) {
         note_outcome(taking, outcome);
     }
 }
@@ -253,7 +275,7 @@ static void take_height(struct taking *taking)
     } else if (measure(taking, QUANTITY_FLUE_HEIGHT, &height) == OUTCOME_DONE &&
                measure(taking, QUANTITY_OPENING_HEIGHT, &opening) == OUTCOME_DONE) {
         set(taking, INGLE_DRAFT_HEIGHT, height + opening, "flue.height + opening.height");
-    } else if (!is_given(taking, INGLE_DRAFT_HEIGHT)) {
+    } else if (!is_there(taking, INGLE_DRAFT_HEIGHT)) {
         miss(taking, QUANTITY_FLUE_ABOVE_HEARTH);
     }
 }
@@ -331,7 +353,7 @@ static void take_all(struct taking *taking)
     take_throat(taking);
     take_height(taking);
     take_fittings(taking);
-    if (taking->status == INGLE_OK) {
+    if (taking->status == INGLE_OK && !take_given_diameter(taking)) {
         take_flue(taking);
     }
     if (taking->status != INGLE_OK) {

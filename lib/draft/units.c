@@ -15,7 +15,7 @@
 #define INCH_OF_MERCURY 3386.3886
 #define FAHRENHEIT (5.0 / 9.0)
 
-enum { PUT_IN_DIGITS = 5 };
+enum { PUT_IN_DIGITS = 6 };
 
 static const struct shown_unit units[KIND_COUNT][SYSTEM_COUNT] = {
     [KIND_PLAIN] = {{NULL, 1, 0, 4}, {NULL, 1, 0, 4}, {NULL, 1, 0, 4}},

@@ -45,7 +45,7 @@ const struct shown_unit *unit_shown(enum kind kind, enum unit_system system);
 /* An amount in SI units as that unit has it. */
 double amount_shown(double amount, const struct shown_unit *unit);
 
-/* An amount and its unit, `0.787 ft/s`; in SI units with five digits, for what is put in. */
+/* An amount and its unit, `0.787 ft/s`; in SI units with six digits, for what is put in. */
 void text_add_shown(struct text *text, enum kind kind, enum unit_system system, double amount);
 
 /* Reads an amount of a kind into SI units; the rest is as ingle_amount_parse() has it. */

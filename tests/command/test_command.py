@@ -14,12 +14,16 @@ from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAI
                        TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
-VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet", "exercise", "list",
-         "schema"]
+VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet",
+         "exercise", "draft", "list", "schema"]
 NEEDED = {"exercise": ["--standard", "irc-2021"],
           "solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
           "list": ["units"], "schema": ["survey"]}
-CATALOGUES = ["standards", "rules", "readings", "quantities", "units", "verdicts", "statuses"]
+CATALOGUES = ["standards", "rules", "readings", "quantities", "units", "verdicts", "statuses",
+              "draft"]
+DRAWING = {"standards": ["irc-2021"], "survey": {
+    "opening": {"area": "7.5 ft2"}, "throat": {"area": "100 sq in"},
+    "flue": {"diameter": "10 3/4 in", "above-hearth": "15 ft"}}}
 MEBIBYTE = 1 << 20
 
 ALL_BAD = ([(name, data, code, at, "") for name, data, code, at in BAD_BYTES] +
@@ -72,15 +76,23 @@ class Help(unittest.TestCase):
                             "--format": ["text" if verb == "explain" else "json"],
                             "--width": ["60"], "--form": ["brief"],
                             "--least": ["fails"], "--view": ["plan"],
-                            "--seed": ["7"],
-                            "--level": ["2"], "--part": ["problem"],
+                            "--seed": ["7"], "--level": ["2"], "--part": ["problem"],
                             "--appliance": ["stove"], "--fuel": ["wood"],
-                            "--amendments": [self.town]}
+                            "--amendments": [self.town],
+                            "--opening-area": ["8 ft2"], "--flue-area": ["90 sq in"],
+                            "--hydraulic-diameter": ["10 in"], "--height": ["5 m"],
+                            "--rise": ["300 F"], "--outdoor-temperature": ["20 F"],
+                            "--room-temperature": ["68 F"], "--room-pressure": ["-2 Pa"],
+                            "--air-pressure": ["29 inHg"], "--inlet-loss": ["1.2"],
+                            "--fitting-loss": ["0.6"], "--cap-loss": ["0.5"],
+                            "--friction-factor": ["1/30"], "--criterion": ["0.8 ft/s"],
+                            "--throat-area": ["90 sq in"], "--inlet": ["sharp"]}
+                document = DRAWING if verb == "draft" else UNMEASURED
                 alone = {"--appliance": ["--standard", "irc-2021"],
                          "--fuel": ["--standard", "irc-2021", "--appliance", "stove"]}
                 with self.subTest(verb, option=option):
                     run = Run(verb, option, *argument.get(option, []), *word,
-                              *alone.get(option, []), stdin=encoded(UNMEASURED))
+                              *alone.get(option, []), stdin=encoded(document))
                     self.assertEqual((run.status, run.stderr), (0, b""))
 
     def test_version(self):

@@ -18,6 +18,7 @@ static int (*const verbs[VERB_NONE])(struct command *command) = {
     [VERB_COMPARE] = verb_compare,
     [VERB_WORKSHEET] = verb_worksheet,
     [VERB_EXERCISE] = verb_exercise,
+    [VERB_DRAFT] = verb_draft,
     [VERB_LIST] = verb_list,
     [VERB_SCHEMA] = verb_schema,
 };

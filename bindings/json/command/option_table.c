@@ -13,20 +13,23 @@
 #define COMPARE (1u << VERB_COMPARE)
 #define WORKSHEET (1u << VERB_WORKSHEET)
 #define EXERCISE (1u << VERB_EXERCISE)
+#define DRAFT (1u << VERB_DRAFT)
 #define LIST (1u << VERB_LIST)
 /* The verbs that judge surveys. */
 #define JUDGING (CHECK | EXPLAIN | DRAW | SOLVE | SWEEP | COMPARE | WORKSHEET)
+/* Those that read surveys. */
+#define SURVEYING (JUDGING | DRAFT)
 /* Those that lead a quantity through its values. */
 #define STEPPING (SOLVE | SWEEP)
 /* Those that write pages of text, too. */
-#define PAGES (SOLVE | COMPARE | WORKSHEET | EXERCISE)
+#define PAGES (SOLVE | COMPARE | WORKSHEET | EXERCISE | DRAFT)
 #define EVERY ((1u << VERB_COUNT) - 1)
 #define NONE (1u << VERB_NONE)
 
 static const struct option_entry options[] = {
     {OPTION_LINES, "lines", CHECK, ARGUMENT_NONE,
      "read JSON Lines: every line in gives one line out, in the same order", NULL},
-    {OPTION_STANDARD, "standard", JUDGING, ARGUMENT_STANDARD,
+    {OPTION_STANDARD, "standard", SURVEYING, ARGUMENT_STANDARD,
      "judge by this standard, whatever the documents say; may be repeated", NULL},
     {OPTION_QUANTITY, "quantity", STEPPING, ARGUMENT_TEXT,
      "the quantity whose values are asked for, as opening.height or trim[0].distance", "PATH"},
@@ -60,12 +63,41 @@ static const struct option_entry options[] = {
      "plan|elevation|section|roof"},
     {OPTION_FORMAT, "format", EXPLAIN, ARGUMENT_WORD,
      "what is written; without it, text", "text|markdown|html"},
+    {OPTION_OPENING_AREA, "opening-area", DRAFT, ARGUMENT_TEXT, "area of the opening", "AREA"},
+    {OPTION_FLUE_AREA, "flue-area", DRAFT, ARGUMENT_TEXT, "clear area of the flue", "AREA"},
+    {OPTION_HYDRAULIC_DIAMETER, "hydraulic-diameter", DRAFT, ARGUMENT_TEXT,
+     "hydraulic diameter of the flue; without --flue-area, the diameter of a round one", "LENGTH"},
+    {OPTION_HEIGHT, "height", DRAFT, ARGUMENT_TEXT,
+     "height from the firebox floor to the top of the flue", "LENGTH"},
+    {OPTION_RISE, "rise", DRAFT, ARGUMENT_TEXT,
+     "rise of the flue gas over the outdoor temperature, as 300 F; 300 F is a large fire", "RISE"},
+    {OPTION_OUTDOOR_TEMPERATURE, "outdoor-temperature", DRAFT, ARGUMENT_TEXT,
+     "outdoor temperature, as 20 F", "TEMPERATURE"},
+    {OPTION_ROOM_TEMPERATURE, "room-temperature", DRAFT, ARGUMENT_TEXT,
+     "room temperature, as 70 F", "TEMPERATURE"},
+    {OPTION_ROOM_PRESSURE, "room-pressure", DRAFT, ARGUMENT_TEXT,
+     "pressure of the room over that outdoors, as -5 Pa", "PRESSURE"},
+    {OPTION_AIR_PRESSURE, "air-pressure", DRAFT, ARGUMENT_TEXT,
+     "pressure of the outdoor air, as 29.92 inHg; it has no part in the velocity", "PRESSURE"},
+    {OPTION_INLET_LOSS, "inlet-loss", DRAFT, ARGUMENT_TEXT,
+     "loss of throat and smoke chamber, in velocity heads of the flue", "NUMBER"},
+    {OPTION_FITTING_LOSS, "fitting-loss", DRAFT, ARGUMENT_TEXT,
+     "loss of offsets and fittings, in the same", "NUMBER"},
+    {OPTION_CAP_LOSS, "cap-loss", DRAFT, ARGUMENT_TEXT,
+     "loss of cap and spark screen, in the same", "NUMBER"},
+    {OPTION_FRICTION_FACTOR, "friction-factor", DRAFT, ARGUMENT_TEXT,
+     "friction factor of the flue, as 1/30", "NUMBER"},
+    {OPTION_CRITERION, "criterion", DRAFT, ARGUMENT_TEXT,
+     "the mean velocity through the opening that is asked for, as 0.8 ft/s", "VELOCITY"},
+    {OPTION_THROAT_AREA, "throat-area", DRAFT, ARGUMENT_TEXT, "clear area of the throat", "AREA"},
+    {OPTION_INLET, "inlet", DRAFT, ARGUMENT_WORD,
+     "compute the loss of the inlet from the throat, with such a lintel", "sharp|rounded"},
     {OPTION_FORMAT, "format", SWEEP, ARGUMENT_WORD,
      "what is written; without it, json", "json|csv|svg"},
     {OPTION_FORMAT, "format", SOLVE, ARGUMENT_WORD,
      "what is written; without it, json; svg is a plot, and needs --with",
      "json|text|markdown|html|svg"},
-    {OPTION_FORMAT, "format", COMPARE, ARGUMENT_WORD,
+    {OPTION_FORMAT, "format", COMPARE | DRAFT, ARGUMENT_WORD,
      "what is written; without it, json", "json|text|markdown|html"},
     {OPTION_STANDARD, "standard", EXERCISE, ARGUMENT_STANDARD,
      "ask about this standard; may be repeated", NULL},
@@ -104,7 +136,7 @@ static const struct option_entry options[] = {
      "keep the rules that say the same at every value, too", NULL},
     {OPTION_NO_WORKING, "no-working", CHECK, ARGUMENT_NONE,
      "leave out the steps of the calculations", NULL},
-    {OPTION_UNIT, "unit", JUDGING, ARGUMENT_UNIT,
+    {OPTION_UNIT, "unit", SURVEYING, ARGUMENT_UNIT,
      "show lengths in this unit, and areas to match", NULL},
     {OPTION_FAIL_ON, "fail-on", CHECK, ARGUMENT_GRAVITY,
      "exit with status 1 if a whole verdict is this grave or graver, or, with error, if a line "
@@ -199,7 +231,7 @@ const char *argument_form(const struct option_entry *option)
 }
 
 static const char *const catalogues[] = {"standards", "rules",    "readings", "quantities",
-                                         "units",     "verdicts", "statuses"};
+                                         "units",     "verdicts", "statuses", "draft"};
 static const char *const documents[] = {"survey", "report", "amendments"};
 
 #define WORDS(list) list, sizeof list / sizeof list[0]
@@ -239,6 +271,11 @@ static const struct verb_entry verbs[VERB_COUNT] = {
                        "Makes up a practice problem: a fireplace, what was measured at it, "
                        "questions, and the answers worked out. The fireplace is invented.",
                        NULL, NULL},
+    [VERB_DRAFT] = {"draft", "[FILE]", NULL, 0,
+                    "Estimates how the fireplace draws: the mean velocity through its opening, "
+                    "what would reach a criterion, and how sure that is. It decides no rule, and "
+                    "promises nothing about smoke.",
+                    NULL, NULL},
     [VERB_LIST] = {"list", NULL, WORDS(catalogues), "Writes one of the catalogues as JSON.",
                    "The name of a catalogue is needed.", "No catalogue is called"},
     [VERB_SCHEMA] = {"schema", NULL, WORDS(documents),

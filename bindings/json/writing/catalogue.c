@@ -3,6 +3,7 @@
  * The library's catalogues as arrays of objects.
  */
 #include "writing/amount.h"
+#include "writing/draft.h"
 #include "json.h"
 
 #include <string.h>
@@ -480,7 +481,7 @@ static const struct {
 } catalogues[] = {
     {"standards", list_standards},   {"rules", list_rules}, {"readings", list_readings},
     {"quantities", list_quantities}, {"units", list_units}, {"verdicts", list_verdicts},
-    {"statuses", list_statuses},
+    {"statuses", list_statuses},     {"draft", json_list_draft_numbers},
 };
 
 ingle_status ingle_json_list(ingle_json *json, const char *catalogue,
@@ -500,5 +501,5 @@ ingle_status ingle_json_list(ingle_json *json, const char *catalogue,
     }
     return ingle_json_error(json, INGLE_ERROR_UNKNOWN_NAME,
                             "The catalogues are standards, rules, readings, quantities, units, "
-                            "verdicts and statuses.");
+                            "verdicts, statuses and draft.");
 }

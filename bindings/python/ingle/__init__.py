@@ -11,6 +11,7 @@ A finding says whether a number of a publication is met. It never says that some
 from __future__ import annotations
 
 from .document import catalogue, check, check_text, schema
+from .draft_estimate import DraftNumber, draft, draft_inputs, draft_numbers
 from .errors import Catalogue, IngleError, Status, statuses
 from .loading import version as __version__
 from .measure import Amount, Unit, dimensions, units
@@ -20,8 +21,9 @@ from .standards import (Amendments, Followed, Liner, Reading, Rule, Standard, Ta
 from .survey import Quantity, Survey, quantities
 
 __all__ = [
-    "Amendments", "Amount", "Catalogue", "Finding", "Followed", "IngleError", "Liner", "Missing",
-    "Quantity", "Reading", "Remedy", "Report", "Rule", "Standard", "Status", "Step", "Survey",
-    "Table", "Unit", "Verdict", "__version__", "catalogue", "check", "check_text", "dimensions",
-    "quantities", "readings", "rules", "schema", "standards", "statuses", "units", "verdicts",
+    "Amendments", "Amount", "Catalogue", "DraftNumber", "Finding", "Followed", "IngleError",
+    "Liner", "Missing", "Quantity", "Reading", "Remedy", "Report", "Rule", "Standard", "Status",
+    "Step", "Survey", "Table", "Unit", "Verdict", "__version__", "catalogue", "check",
+    "check_text", "dimensions", "draft", "draft_inputs", "draft_numbers", "quantities",
+    "readings", "rules", "schema", "standards", "statuses", "units", "verdicts",
 ]

@@ -186,6 +186,17 @@ def _check_structs(library: ctypes.CDLL, json_library: ctypes.CDLL) -> None:
     _check_struct(library, prototypes.ingle_json_options,
                   lambda given: json_library.ingle_json_check(json.pointer, document,
                                                               len(document), given))
+    velocity = ctypes.c_double()
+
+    def draft(given: Any) -> int:
+        size = given.contents.size
+        library.ingle_draft_input_start(given)
+        given.contents.size = size
+        for name in ("opening_area", "flue_area", "hydraulic_diameter", "height"):
+            setattr(given.contents, name, 1.0)
+        return int(library.ingle_draft_velocity(given, ctypes.byref(velocity)))
+
+    _check_struct(library, prototypes.ingle_draft_input, draft)
 
 
 library = _open_library()

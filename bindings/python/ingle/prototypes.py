@@ -7,7 +7,7 @@ Names are those of the headers. The tests read the headers and hold this file ag
 from __future__ import annotations
 
 import ctypes
-from ctypes import POINTER, c_char_p, c_int, c_int32, c_int64, c_size_t, c_void_p
+from ctypes import POINTER, c_char_p, c_double, c_int, c_int32, c_int64, c_size_t, c_void_p
 from typing import Dict, List, Tuple
 
 # Only those that no function of the library tells.
@@ -26,6 +26,9 @@ INGLE_STEP_SENTENCE = 3
 INGLE_STEP_REMARK = 4
 INGLE_REMEDY_SUBJECT = 1
 INGLE_REMEDY_SENTENCE = 2
+INGLE_DRAFT_INLET_GIVEN = 0
+INGLE_DRAFT_INLET_SHARP = 1
+INGLE_DRAFT_INLET_ROUNDED = 2
 
 
 class ingle_amount(ctypes.Structure):  # noqa: N801
@@ -59,7 +62,19 @@ class ingle_json_options(ctypes.Structure):  # noqa: N801
                 ("reading_count", c_size_t)]
 
 
-STRUCTS = (ingle_amount, ingle_format, ingle_check_options, ingle_json_options)
+class ingle_draft_input(ctypes.Structure):  # noqa: N801
+    """What an estimate of the draft is made from."""
+
+    _fields_ = [("size", c_size_t), ("opening_area", c_double), ("flue_area", c_double),
+                ("hydraulic_diameter", c_double), ("height", c_double), ("rise", c_double),
+                ("outdoor_temperature", c_double), ("room_temperature", c_double),
+                ("room_pressure", c_double), ("air_pressure", c_double), ("inlet_loss", c_double),
+                ("fitting_loss", c_double), ("cap_loss", c_double), ("friction_factor", c_double),
+                ("criterion", c_double), ("throat_area", c_double), ("inlet", c_int32),
+                ("circumstances", c_int32), ("given", c_int32), ("reserved", c_int32)]
+
+
+STRUCTS = (ingle_amount, ingle_format, ingle_check_options, ingle_json_options, ingle_draft_input)
 
 Prototype = Tuple[object, List[object]]
 
@@ -248,12 +263,43 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_remedy_quantity": _POINTER_OF,
     "ingle_remedy_amount": (None, [c_void_p, POINTER(ingle_amount)]),
     "ingle_remedy_text": _PART,
+    # draft.h
+    "ingle_draft_number_count": _COUNT,
+    "ingle_draft_number_at": _AT,
+    "ingle_draft_number_id": _TEXT,
+    "ingle_draft_number_group": _TEXT,
+    "ingle_draft_number_label": _TEXT,
+    "ingle_draft_number_value": (c_double, [c_void_p]),
+    "ingle_draft_number_unit": _TEXT,
+    "ingle_draft_number_range": (c_int, [c_void_p, POINTER(c_double), POINTER(c_double)]),
+    "ingle_draft_number_source": _TEXT,
+    "ingle_draft_number_basis": _TEXT,
+    "ingle_draft_figure_count": _COUNT,
+    "ingle_draft_figure_at": (c_int32, [c_size_t]),
+    "ingle_draft_figure_id": _NAME_OF_NUMBER,
+    "ingle_draft_figure_is_input": (c_int, [c_int32]),
+    "ingle_draft_input_start": (c_int32, [POINTER(ingle_draft_input)]),
+    "ingle_draft_input_set": (c_int32, [POINTER(ingle_draft_input), c_int32, c_double]),
+    "ingle_draft_input_set_text": (c_int32, [POINTER(ingle_draft_input), c_int32, c_char_p,
+                                             c_size_t, POINTER(c_size_t)]),
+    "ingle_draft_velocity": (c_int32, [POINTER(ingle_draft_input), POINTER(c_double)]),
+    "ingle_draft_new": _NEW,
+    "ingle_draft_free": _FREE,
+    "ingle_draft_take_survey": (c_int32, [c_void_p, c_void_p, POINTER(c_void_p), c_size_t,
+                                          POINTER(ingle_draft_input)]),
+    "ingle_draft_estimate": (c_int32, [c_void_p, POINTER(ingle_draft_input)]),
+    "ingle_draft_error_text": _TEXT,
+    "ingle_draft_error_figure": _NUMBER_OF,
 }
 
 JSON_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_json_new": (c_int32, [POINTER(c_void_p)]),
     "ingle_json_free": _FREE,
     "ingle_json_check": (c_int32, [c_void_p, c_char_p, c_size_t, POINTER(ingle_json_options)]),
+    "ingle_json_read": (c_int32, [c_void_p, c_char_p, c_size_t, POINTER(ingle_json_options)]),
+    "ingle_json_survey": _POINTER_OF,
+    "ingle_json_standards": (POINTER(c_void_p), [c_void_p, POINTER(c_size_t)]),
+    "ingle_json_draft": (c_int32, [c_void_p, c_void_p, c_void_p]),
     "ingle_json_amend": (c_int32, [c_void_p, c_char_p, c_size_t]),
     "ingle_json_clear_amendments": _FREE,
     "ingle_json_list": (c_int32, [c_void_p, c_char_p, c_void_p]),

@@ -17,5 +17,6 @@ int verb_sweep(struct command *command);
 int verb_compare(struct command *command);
 int verb_worksheet(struct command *command);
 int verb_exercise(struct command *command);
+int verb_draft(struct command *command);
 
 #endif
