@@ -3,6 +3,9 @@
 
 import json
 import os
+import pathlib
+import re
+import shlex
 import subprocess
 import unittest
 
@@ -100,6 +103,35 @@ class Estimate(unittest.TestCase):
         diameter = said["results"]["required-diameter"]["value"] / 1000
         again = ingle.draft(DOCUMENT, hydraulic_diameter=diameter, unit="m")
         self.assertAlmostEqual(again["results"]["frontal-velocity"]["value"], 0.24384, 9)
+
+
+class Guide(unittest.TestCase):
+    """What docs/draft.md shows is what comes out."""
+
+    TEXT = (pathlib.Path(__file__).resolve().parents[2] / "docs/draft.md").read_text(
+        encoding="utf-8")
+
+    def block(self, language):
+        return re.search(rf"```{language}\n(.*?)```", self.TEXT, re.DOTALL)[1]
+
+    def test_example(self):
+        document = json.loads(self.block("json"))
+        said = ingle.draft(document)
+        self.assertEqual(said["sentence"], self.block("text").strip())
+        self.assertEqual(said["results"]["standard-uncertainty"]["text"], "8.4 %")
+        words = re.search(r"ingle draft (--.*) house", self.block("console"))[1]
+        self.assertEqual(command(*shlex.split(words), document=document),
+                         ingle.draft(document, rise="150 F", room_pressure="-2 Pa"))
+
+    def test_range(self):
+        numbers = ingle.draft_numbers
+        claim = [numbers[f"claim-{name}"].value for name in (
+            "opening-area-least", "opening-area-most", "hydraulic-diameter-least",
+            "hydraulic-diameter-most", "height-least", "height-most")]
+        self.assertEqual(claim, [0.15, 2.2, 0.10, 0.45, 3, 12])
+        self.assertIn("0.15 to 2.2 m²", self.TEXT)
+        self.assertIn("0.10 to 0.45 m", self.TEXT)
+        self.assertIn("3 to 12 m", self.TEXT)
 
 
 class Refusals(unittest.TestCase):
