@@ -7,6 +7,7 @@
 #define INGLE_PLOT_H
 
 #include <ingle/api.h>
+#include <ingle/draft.h>
 #include <ingle/page.h>
 #include <ingle/solve.h>
 #include <ingle/sweep.h>
@@ -48,6 +49,24 @@ INGLE_API ingle_status ingle_sweep_plot(const ingle_sweep *sweep, const ingle_sh
 INGLE_API ingle_status ingle_frontier_plot(const ingle_frontier *frontier,
                                            const ingle_sheet *sheet, ingle_write write,
                                            void *context);
+
+/**
+ * Plots an estimate of the draft: the velocity through the opening against the height of the flue,
+ * with the estimate and its uncertainty, the criterion, and beside it the flues that a standard's
+ * ratios of flue to opening ask for.
+ *
+ * @param draft an estimate
+ * @param input what it was made from
+ * @param standard the standard whose ratios are drawn; NULL, or one without, for none
+ * @param sheet how it looks; NULL for feet
+ * @param write receives the SVG document
+ * @param context handed to `write`
+ * @returns INGLE_OK, INGLE_ERROR_IO, INGLE_ERROR_ARGUMENT, INGLE_ERROR_NOTHING_MEASURED where
+ *          nothing drives a flow, INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER.
+ */
+INGLE_API ingle_status ingle_draft_plot(const ingle_draft *draft, const ingle_draft_input *input,
+                                        const ingle_standard *standard, const ingle_sheet *sheet,
+                                        ingle_write write, void *context);
 
 #ifdef __cplusplus
 }

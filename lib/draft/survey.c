@@ -4,6 +4,7 @@
  */
 #include "base/memory.h"
 #include "draft/estimate.h"
+#include "draft/shape.h"
 #include "formulas/flue.h"
 #include "standards/rule.h"
 
@@ -153,12 +154,6 @@ static const struct liner *find_liner(struct taking *taking)
     return NULL;
 }
 
-/* The hydraulic diameter of a rectangle of an area, by how long it is for its width. */
-static double diameter_of_rectangle(double area, double first, double second)
-{
-    return 2.0 * sqrt(area * first * second) / (first + second);
-}
-
 static void take_diameter_of_liner(struct taking *taking, const struct liner *liner, double area)
 {
     if (liner->depth == 0) {
@@ -177,7 +172,7 @@ static void take_diameter_of_shape(struct taking *taking, double area)
     int64_t shape = -1;
     recorded(taking, QUANTITY_FLUE_SHAPE, &shape);
     if (shape == CHOICE_FLUE_SHAPE_ROUND) {
-        set(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER, sqrt(area / circle_shape()),
+        set(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER, diameter_of_circle(area),
             "flue.net-area, flue.shape");
     } else if (shape == CHOICE_FLUE_SHAPE_SQUARE) {
         set(taking, INGLE_DRAFT_HYDRAULIC_DIAMETER, sqrt(area), "flue.net-area, flue.shape");

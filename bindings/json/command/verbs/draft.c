@@ -45,9 +45,24 @@ static int take_figures(struct command *command, ingle_draft_input *input)
     return DONE;
 }
 
-static int write_draft(struct command *command, const ingle_draft *draft)
+static int write_plot(struct command *command, const ingle_draft *draft,
+                      const ingle_draft_input *input)
+{
+    size_t count;
+    const ingle_standard *const *standards = ingle_json_standards(command->json, &count);
+    ingle_sheet sheet = {.size = sizeof sheet, .unit = ingle_json_draft_unit(command->json)};
+    return command_finish_call(
+        command, ingle_draft_plot(draft, input, standards[0], &sheet, command_write, NULL), NULL);
+}
+
+static int write_draft(struct command *command, const ingle_draft *draft,
+                       const ingle_draft_input *input)
 {
     ingle_page page;
+    const char *format = command->options.given[OPTION_FORMAT];
+    if (format != NULL && strcmp(format, "svg") == 0) {
+        return write_plot(command, draft, input);
+    }
     if (!command_page(command, &page)) {
         return command_write_left(command, ingle_json_draft(command->json, draft, NULL));
     }
@@ -69,7 +84,7 @@ static int estimate(struct command *command, ingle_draft_input *input)
         status = ingle_draft_estimate(draft, input);
     }
     int result = status == INGLE_OK
-                     ? write_draft(command, draft)
+                     ? write_draft(command, draft, input)
                      : command_fail(command, status,
                                     draft != NULL ? ingle_draft_error_text(draft) : NULL);
     ingle_draft_free(draft);
