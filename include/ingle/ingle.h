@@ -25,6 +25,7 @@
 #include <ingle/status.h>
 #include <ingle/survey.h>
 #include <ingle/sweep.h>
+#include <ingle/uncertainty.h>
 #include <ingle/version.h>
 #include <ingle/worksheet.h>
 

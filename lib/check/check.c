@@ -116,12 +116,7 @@ static ingle_status find_remedies(struct check *check)
             continue;
         }
         int64_t numbers[FORMULA_NUMBERS];
-        check->standard = finding->standard;
-        amendments_apply(check->amendments, finding->standard, finding->rule, numbers);
-        struct calculation calculation =
-            calculation_for(check, finding->rule, finding->judged, finding->item, numbers);
-        calculation.steps = NULL;
-        calculation.reading = finding->reading_number;
+        struct calculation calculation = calculation_again(finding, numbers);
         ingle_status status =
             remedies_find(check->report, i, &calculation, check->options.metric_remedies != 0);
         if (status != INGLE_OK) {
@@ -238,6 +233,7 @@ static void empty(struct ingle_report *report)
     report->verdict = INGLE_NOT_APPLICABLE;
     report->error_text[0] = '\0';
     report->error_subject[0] = '\0';
+    report->amendments = NULL;
 }
 
 /* An option that is not there would leave out every row of its reading, without a word. */
@@ -289,6 +285,7 @@ ingle_status ingle_check(const ingle_survey *survey, const ingle_standard *const
     ingle_status status = take_arguments(&check, standards, standard_count, options);
     if (status == INGLE_OK) {
         check.amendments = check.options.amendments;
+        report->amendments = check.options.amendments;
         status = run(&check, standards, standard_count);
     }
     if (status != INGLE_OK && report->error_text[0] == '\0') {

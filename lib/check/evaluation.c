@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "check/evaluation.h"
 
-#include "formulas/derived.h"
-
 void evaluate(struct calculation *calculation, struct evaluation *evaluation)
 {
     calculation_restart(calculation);
@@ -46,8 +44,7 @@ static enum quantity_id driving_quantity(const struct calculation *calculation,
     return quantity < THE_INPUT ? quantity : calculation->inputs[quantity - THE_INPUT];
 }
 
-static void find_dependences(const struct calculation *calculation,
-                             struct dependences *dependences)
+void margin_dependences(const struct calculation *calculation, struct dependences *dependences)
 {
     const struct formula *formula = calculation->formula;
     bool at_most = calculation->relation == RELATION_AT_MOST ||
@@ -68,7 +65,7 @@ static void find_dependences(const struct calculation *calculation,
 int margin_direction(const struct calculation *calculation, enum quantity_id quantity)
 {
     struct dependences dependences;
-    find_dependences(calculation, &dependences);
+    margin_dependences(calculation, &dependences);
     for (size_t i = 0; i < dependences.count; i++) {
         if (dependences.list[i].quantity == quantity) {
             return dependences.list[i].direction;
@@ -127,7 +124,7 @@ static void make_box(const struct calculation *calculation, struct box *box)
     struct axis axis;
     box->count = 0;
     box->free_count = 0;
-    find_dependences(calculation, &dependences);
+    margin_dependences(calculation, &dependences);
     for (size_t i = 0; i < dependences.count; i++) {
         if (!make_axis(calculation, dependences.list[i], &axis)) {
             continue;

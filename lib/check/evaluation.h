@@ -5,6 +5,7 @@
 #ifndef INGLE_CHECK_EVALUATION_H
 #define INGLE_CHECK_EVALUATION_H
 
+#include "formulas/derived.h"
 #include "formulas/formula.h"
 
 /* What a calculation came to, by the values as measured. */
@@ -51,6 +52,9 @@ struct bounds evaluation_bounds_around(const struct calculation *calculation, in
 
 /* Whether a quantity, or one it follows from, was recorded with a tolerance. */
 bool evaluation_spread(const struct calculation *calculation, enum quantity_id quantity);
+
+/* The recorded quantities that the margin depends on. */
+void margin_dependences(const struct calculation *calculation, struct dependences *dependences);
 
 /* Which way the margin goes when a quantity grows: +1, -1, or 0 for either way or not at all. */
 int margin_direction(const struct calculation *calculation, enum quantity_id quantity);

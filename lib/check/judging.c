@@ -363,6 +363,20 @@ struct calculation calculation_for(const struct check *check, const struct ingle
     return calculation;
 }
 
+struct calculation calculation_again(const struct ingle_finding *finding, int64_t *numbers)
+{
+    const struct ingle_report *report = finding->report;
+    struct check check = {.survey = report->survey,
+                          .amendments = report->amendments,
+                          .options = {.without_working = 1},
+                          .standard = finding->standard};
+    amendments_apply(report->amendments, finding->standard, finding->rule, numbers);
+    struct calculation calculation =
+        calculation_for(&check, finding->rule, finding->judged, finding->item, numbers);
+    calculation.reading = finding->reading_number;
+    return calculation;
+}
+
 /* One finding for each way in which the rule can be read of what was surveyed. */
 static ingle_status judge(struct check *check, const struct ingle_rule *rule,
                           enum quantity_id judged, size_t item)

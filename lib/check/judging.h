@@ -32,4 +32,10 @@ ingle_status judge_item(struct check *check, const struct ingle_rule *rule,
 struct calculation calculation_for(const struct check *check, const struct ingle_rule *rule,
                                    enum quantity_id judged, size_t item, const int64_t *numbers);
 
+/*
+ * The calculation that a finding of a report came from, to be run again: its numbers, which are
+ * written to `numbers`, as they were amended, its reading, and no steps.
+ */
+struct calculation calculation_again(const struct ingle_finding *finding, int64_t *numbers);
+
 #endif

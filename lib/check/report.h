@@ -72,6 +72,7 @@ enum { NOTICES = 24, REPORT_ERROR_TEXT_SIZE = 240, REPORT_SUBJECT_SIZE = 80 };
 struct ingle_report {
     ingle_allocator allocator;
     const ingle_survey *survey;
+    const ingle_amendments *amendments;
     struct ingle_finding *findings;
     struct ingle_remedy *remedies;
     struct ingle_missing *missing;

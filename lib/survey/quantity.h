@@ -99,6 +99,7 @@ struct ingle_quantity {
     uint8_t choice_count;
     bool assumes; /* whether `assumed` is taken where nothing is recorded */
     int8_t assumed;
+    bool without_tape; /* a length that is read, told or gauged, not measured with the tape */
 };
 
 extern const struct ingle_quantity quantities[QUANTITY_COUNT];

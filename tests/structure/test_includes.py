@@ -10,12 +10,13 @@ import unittest
 
 import source_tree
 
-ROOMS = ["base", "measure", "survey", "formulas", "standards", "check", "pages", "whatif",
-         "draft", "drawing", "teaching"]
+ROOMS = ["base", "measure", "survey", "formulas", "standards", "check", "uncertainty", "pages",
+         "whatif", "draft", "drawing", "teaching"]
 
 # The public header of each room. The others belong to the base.
 HEADER_ROOMS = {
     "measure.h": "measure", "survey.h": "survey", "standards.h": "standards", "check.h": "check",
+    "uncertainty.h": "uncertainty",
     "page.h": "pages",
     "range.h": "whatif", "solve.h": "whatif", "sweep.h": "whatif", "compare.h": "whatif",
     "draft.h": "draft", "draft_relations.h": "draft",
@@ -26,7 +27,7 @@ HEADER_ROOMS = {
 C_HEADERS_IN_LIB = {"stddef.h", "stdint.h", "stdbool.h", "string.h", "stdlib.h", "limits.h"}
 
 # Doubles are for what decides no verdict.
-MATHEMATICS = {"draft"}
+MATHEMATICS = {"draft", "uncertainty"}
 
 C_LIBRARY = C_HEADERS_IN_LIB | {
     "assert.h", "ctype.h", "errno.h", "inttypes.h", "locale.h", "signal.h", "stdarg.h", "stdio.h",
