@@ -46,6 +46,8 @@ typedef struct ingle_json_options {
     const int32_t *readings;
     /** How many numbers there are; readings past them are left to the document. */
     size_t reading_count;
+    /** Tells how sure each finding is, beside its verdict; NULL leaves that out. */
+    const ingle_probability_options *probability;
 } ingle_json_options;
 
 /**

@@ -34,6 +34,9 @@ ingle_status ingle_json_new(ingle_json **json)
     if (status == INGLE_OK) {
         status = ingle_report_new(NULL, &made->report);
     }
+    if (status == INGLE_OK) {
+        status = ingle_assessment_new(NULL, &made->assessment);
+    }
     made->tokener = json_tokener_new_ex(2 * DEPTH_LIMIT);
     if (status != INGLE_OK || made->tokener == NULL) {
         ingle_json_free(made);
@@ -48,6 +51,7 @@ void ingle_json_free(ingle_json *json)
     if (json == NULL) {
         return;
     }
+    ingle_assessment_free(json->assessment);
     ingle_report_free(json->report);
     json_reader_free(&json->reader);
     if (json->tokener != NULL) {
@@ -257,7 +261,23 @@ static void settle(ingle_json *json, const ingle_json_options *options)
     json->how.with_not_applicable = options->with_not_applicable;
     json->how.metric_remedies =
         is_metric(unit != NULL ? unit : ingle_standard_unit(json->standards[0]));
+    json->probability = (ingle_probability_options){.size = 0};
     keep_id(json);
+}
+
+/* How sure the findings are, where that was asked for. */
+static ingle_status assess(ingle_json *json, const ingle_probability_options *options)
+{
+    if (options == NULL) {
+        return INGLE_OK;
+    }
+    ingle_status status = ingle_assess(json->report, options, json->assessment);
+    if (status != INGLE_OK) {
+        json_refuse_call(&json->reader.error, status, NULL);
+        return status;
+    }
+    json->probability = *options;
+    return INGLE_OK;
 }
 
 static ingle_status judge(ingle_json *json, const ingle_json_options *options)
@@ -270,12 +290,18 @@ static ingle_status judge(ingle_json *json, const ingle_json_options *options)
     }
     json->verdict = ingle_report_verdict(json->report);
     json->read = true;
-    return INGLE_OK;
+    return assess(json, options->probability);
 }
 
 static ingle_status write_report(ingle_json *json, bool one_line)
 {
-    struct json_report report = {json->report, &json->reader, json->unit};
+    bool assessed = json->probability.size != 0;
+    struct json_report report = {.report = json->report,
+                                 .document = &json->reader,
+                                 .unit = json->unit,
+                                 .assessment = assessed ? json->assessment : NULL,
+                                 .probability = &json->probability,
+                                 .with_working = !json->how.without_working};
     return json_report_write(&report, &json->writer, one_line) ? INGLE_OK : INGLE_ERROR_MEMORY;
 }
 

@@ -24,6 +24,7 @@ struct ingle_json {
     struct json_tokener *tokener;
     struct json_reader reader;
     ingle_report *report;
+    ingle_assessment *assessment; /* of the last report, where one was asked for */
     ingle_verdict verdict; /* of the last report */
 
     /* Of the document that was read last, for who works on it further. */
@@ -33,6 +34,7 @@ struct ingle_json {
     size_t standard_count;
     const ingle_unit *unit; /* NULL takes each standard's own */
     ingle_check_options how;
+    ingle_probability_options probability; /* its size is 0 where none was asked for */
 
     struct json_writer writer; /* with the document that the last call left */
 };

@@ -2,8 +2,8 @@
 /**
  * @file
  * How sure a finding is: what the tape leaves uncertain of each length, the probability that the
- * rule is met, and a decision rule to hold it against. All of it stands beside the verdict and never
- * changes it.
+ * rule is met, and a decision rule to hold it against. All of it stands beside the verdict and
+ * never changes it.
  *
  * A survey names the tape by its quantities `tape.class`, `tape.end`, `tape.graduation` and, where
  * the masonry is uneven, `tape.irregularity`. From these each length that was measured with it gets

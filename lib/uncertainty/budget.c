@@ -54,7 +54,8 @@ static void add_steps(const struct ingle_length_budget *budget, const struct tap
                       (double)budget->masonry);
     }
     ADD_STEP(reckoning, .label = "standard uncertainty of the length",
-             .expression = budget->masonry > 0 ? "√(({0})² + ({1})² + ({2})²)" : "√(({0})² + ({1})²)",
+             .expression = budget->masonry > 0 ? "√(({0})² + ({1})² + ({2})²)"
+                                               : "√(({0})² + ({1})²)",
              .operands = {{"tape", length_of(rectangular((double)error->whole))},
                           {"reading", length_of(rectangular((double)budget->graduation / 2))},
                           {"masonry", length_of(rectangular((double)budget->masonry))}},
@@ -71,9 +72,10 @@ void budget_make(struct ingle_length_budget *budget, const struct tape *tape,
     budget->known = tape_error(tape, budget->length, &error);
     if (budget->known) {
         budget->tape = error.whole;
-        budget->scale = error.unit == 0
-                            ? 0
-                            : (double)error.for_each * (double)budget->length / (double)error.unit;
+        if (error.unit != 0) {
+            budget->scale =
+                (double)error.for_each * (double)budget->length / (double)error.unit;
+        }
         budget->graduation = tape->graduation;
         budget->masonry = tape->irregularity;
         double from_tape = rectangular((double)budget->tape);

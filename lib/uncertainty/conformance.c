@@ -84,7 +84,7 @@ static void add_change_steps(struct reckoning *reckoning, const struct propagati
                  .about = quantities[share->budget->quantity].id,
                  .expression = "(margin at {0} + {1} − margin at {0} − {1}) ÷ 2",
                  .operands = {{quantities[share->budget->quantity].id,
-                               figure_of((double)share->budget->length, INGLE_LENGTH)},
+                               figure_of((double)share->budget->length, INGLE_LENGTH), true},
                               {"u", figure_of(share->budget->u, INGLE_LENGTH)}},
                  .result = figure_of(share->change, dimension), .has_result = true);
     }

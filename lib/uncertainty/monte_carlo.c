@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-/* Draws the true length that lies behind a measured one; `tape` is the tape's share of its error. */
+/* Draws the true length behind a measured one; `tape` is the tape's share of its error. */
 static int64_t draw_length(struct random *random, const struct ingle_length_budget *budget,
                            int64_t tape)
 {

@@ -37,6 +37,21 @@ int ingle_uncertainty_step_result(const ingle_uncertainty_step *step, ingle_figu
 
 /* ---- words ---------------------------------------------------------------------------------- */
 
+static void add_operand(struct text *text, const struct reckoning_operand *operand,
+                        const ingle_format *format)
+{
+    char written[80];
+    if (!operand->exact) {
+        text_add_figure(text, &operand->figure, format);
+        return;
+    }
+    ingle_amount amount = {(int64_t)operand->figure.value, operand->figure.dimension,
+                           INGLE_SCALE_USUAL};
+    if (ingle_amount_format(&amount, format, written, sizeof written, NULL) >= 0) {
+        text_add(text, written);
+    }
+}
+
 /* The expression with its operands put in, by their names or by their figures. */
 static void add_expression(struct text *text, const struct ingle_uncertainty_step *step,
                            const ingle_format *format, bool figures)
@@ -47,7 +62,7 @@ static void add_expression(struct text *text, const struct ingle_uncertainty_ste
         const struct reckoning_operand *operand = &step->operands[brace[1] - '0'];
         text_add_bytes(text, rest, (size_t)(brace - rest));
         if (figures) {
-            text_add_figure(text, &operand->figure, format);
+            add_operand(text, operand, format);
         } else {
             text_add(text, operand->name);
         }

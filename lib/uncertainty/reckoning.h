@@ -15,6 +15,7 @@ enum { RECKONING_OPERANDS = 4 };
 struct reckoning_operand {
     const char *name;
     ingle_figure figure;
+    bool exact; /* a whole number of base units, shown as the amount it is */
 };
 
 struct ingle_uncertainty_step {

@@ -235,7 +235,7 @@ class Schema(unittest.TestCase):
     def test_every_member_of_a_finding_occurs(self):
         """A member that no report has would be one that the schema invents."""
         documents = GOOD + examples()
-        reports = self.judged(documents, "--all")
+        reports = self.judged(documents, "--all", "--probability")
         seen = {name for report in reports for finding in report["findings"] for name in finding}
         described = self.schemas["report"]["properties"]["findings"]["items"]["properties"]
         self.assertEqual(seen, set(described))

@@ -17,7 +17,7 @@ from ingle import loading, prototypes
 PACKAGE = pathlib.Path(ingle.__file__).parent
 
 SCALARS = {"int": ctypes.c_int, "int32_t": ctypes.c_int32, "int64_t": ctypes.c_int64,
-           "size_t": ctypes.c_size_t, "double": ctypes.c_double}
+           "size_t": ctypes.c_size_t, "uint64_t": ctypes.c_uint64, "double": ctypes.c_double}
 # `typedef int32_t ingle_verdict;` and its like.
 SCALARS.update({name: SCALARS[kind] for kind, name in
                 re.findall(r"typedef (int32_t) (\w+);", headers.LIBRARY)})

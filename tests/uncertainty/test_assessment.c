@@ -274,7 +274,7 @@ static void without_a_tape_it_says_what_is_missing(void **state)
     assert_non_null(strstr(ingle_assessment_text(assessment), "tape.graduation"));
 }
 
-/* The tape judges nothing: naming one changes no finding, and lacking one leaves none unmeasured. */
+/* The tape judges nothing: one named changes no finding, one lacking leaves none unmeasured. */
 static void a_tape_changes_no_finding(void **state)
 {
     (void)state;
@@ -343,6 +343,7 @@ static void a_length_beyond_the_tape_has_none(void **state)
     record("flue.width", "12 in");
     record("flue.depth", "12 in");
     record("flue.above-hearth", "101 ft");
+    record("flue.lining", "sound");
     record_tape("handbook-44", "1/16 in");
     const ingle_standard *standards[] = {ingle_standard_find("usda-fb1889-1941"),
                                          ingle_standard_find("irc-2021")};

@@ -12,7 +12,8 @@
 static void chance_is_the_published_one(void **state)
 {
     (void)state;
-    static const uint64_t expected[] = {UINT64_C(6457827717110365317), UINT64_C(3203168211198807973),
+    static const uint64_t expected[] = {UINT64_C(6457827717110365317),
+                                        UINT64_C(3203168211198807973),
                                         UINT64_C(9817491932198370423)};
     struct random random = {1234567};
     for (size_t i = 0; i < 3; i++) {
@@ -164,8 +165,8 @@ static void a_seed_gives_its_counts(void **state)
     options.seed = 2025;
     assess(&options);
     assert_true(run_of("flue-area").met != met);
-    /* Whole numbers alone decide it, so it is the same wherever this runs. Counted once more by
-       Python's whole numbers and fractions, from the same draws: tests/uncertainty/test_counts.py. */
+    /* Whole numbers alone decide it, so it is the same wherever this runs; test_counts.py counts it
+       once more, in Python's whole numbers and fractions. */
     assert_int_equal(met, 23315);
 }
 
@@ -173,7 +174,7 @@ static void a_seed_gives_its_counts(void **state)
 
 /*
  * An opening measured at 36 × 24 in is 6 ft², from where on 20 in of hearth are required instead of
- * 16. With 18 in the rule is met if the opening is really smaller: by symmetry, about half the time.
+ * 16. With 18 in the rule is met if the opening is really smaller: by symmetry, half the time.
  */
 static void a_step_within_the_uncertainty_is_counted(void **state)
 {
@@ -215,11 +216,10 @@ static void a_step_beyond_the_uncertainty_is_not(void **state)
 }
 
 /*
- * A flue of 8 × 16 in is at the aspect ratio of 2:1, from which on an eighth is asked for instead of
- * a tenth: of 1100 in² 137.5 in², which 128 in² miss, instead of 110, which they meet. Whether the
- * true sides are at 2:1 or beyond depends on 16 in + e − 2 × (8 in + e'), with the tape's common
- * error leaving one part and the readings three; half of the time by symmetry of the readings, and
- * less than half by the part of the tape: it, too, is symmetric. So 1/2.
+ * A flue of 8 × 16 in is at the aspect ratio of 2:1, from which on an eighth is asked for instead
+ * of a tenth: of 1100 in² 137.5 in², which 128 in² miss, instead of 110, which they meet. Whether
+ * the true sides are at 2:1 or beyond turns on 16 in + e − 2 × (8 in + e'), in which the errors are
+ * symmetric about nothing: so it is met half of the time.
  */
 static void an_aspect_ratio_at_its_limit_is_counted(void **state)
 {

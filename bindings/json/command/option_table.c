@@ -4,6 +4,7 @@
 #include <ingle/check.h>
 #include <ingle/measure.h>
 #include <ingle/survey.h>
+#include <ingle/uncertainty.h>
 
 #define CHECK (1u << VERB_CHECK)
 #define EXPLAIN (1u << VERB_EXPLAIN)
@@ -145,6 +146,20 @@ static const struct option_entry options[] = {
      "cannot be used; may be repeated", NULL},
     {OPTION_UNBUFFERED, "unbuffered", CHECK, ARGUMENT_NONE,
      "with --lines: write each line out at once", NULL},
+    {OPTION_PROBABILITY, "probability", CHECK, ARGUMENT_NONE,
+     "tell, beside each verdict, the probability that the rule is met, from the tape that the "
+     "survey names", NULL},
+    {OPTION_DECISION, "decision", CHECK, ARGUMENT_DECISION,
+     "with --probability: decide by this rule", NULL},
+    {OPTION_GUARD_BAND, "guard-band", CHECK, ARGUMENT_TEXT,
+     "with --probability: decide with a guard band of so many expanded uncertainties U, or one of "
+     "those that ILAC-G8 names: six-sigma, three-sigma, ilac-g8-2009, iso-14253-1-2017", "R"},
+    {OPTION_MONTE_CARLO, "monte-carlo", CHECK, ARGUMENT_TEXT,
+     "with --probability: count it in this many trials, too", "N"},
+    {OPTION_SEED, "seed", CHECK, ARGUMENT_TEXT,
+     "with --probability: what the trials start from; the same gives the same", "S"},
+    {OPTION_SEPARATE_TAPES, "separate-tapes", CHECK, ARGUMENT_NONE,
+     "with --probability: take each length as measured with a tape of its own", NULL},
     {OPTION_HELP, "help", EVERY, ARGUMENT_NONE, "show this help", NULL},
     {OPTION_VERSION, "version", NONE, ARGUMENT_NONE, "show the release", NULL},
 };
@@ -184,6 +199,15 @@ static size_t gravities(const char *words[WORDS_MOST])
     return count;
 }
 
+static size_t decisions(const char *words[WORDS_MOST])
+{
+    size_t count = 0;
+    for (; count < ingle_decision_rule_count() && count < WORDS_MOST; count++) {
+        words[count] = ingle_decision_rule_name((ingle_decision_rule)count);
+    }
+    return count;
+}
+
 static size_t choices(const char *id, const char *words[WORDS_MOST])
 {
     const ingle_quantity *quantity = ingle_quantity_find(id);
@@ -216,6 +240,8 @@ void argument_words(const struct option_entry *option, struct argument_words *wo
         words->count = length_units(words->words);
     } else if (option->argument == ARGUMENT_GRAVITY) {
         words->count = gravities(words->words);
+    } else if (option->argument == ARGUMENT_DECISION) {
+        words->count = decisions(words->words);
     } else if (option->argument == ARGUMENT_WORD) {
         words->count = own_words(option->form, words);
     } else if (option->argument == ARGUMENT_CHOICE) {

@@ -72,6 +72,11 @@ enum option_id {
     OPTION_CRITERION,
     OPTION_THROAT_AREA,
     OPTION_INLET,
+    OPTION_PROBABILITY,
+    OPTION_DECISION,
+    OPTION_GUARD_BAND,
+    OPTION_MONTE_CARLO,
+    OPTION_SEPARATE_TAPES,
     OPTION_HELP,
     OPTION_VERSION,
     OPTION_COUNT
@@ -84,6 +89,7 @@ enum option_argument {
     ARGUMENT_FILE,
     ARGUMENT_UNIT,
     ARGUMENT_GRAVITY,
+    ARGUMENT_DECISION,
     ARGUMENT_WORD, /* one of the entry's own words */
     ARGUMENT_CHOICE, /* one of the choices of the quantity that is the entry's form */
     ARGUMENT_TEXT  /* whatever the verb makes of it, shown as the entry's form */

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "command/options.h"
 
+#include "command/probability.h"
+
 #include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
@@ -159,6 +161,7 @@ static ingle_status take_argument(struct command_options *options,
         return take_amendments(options, word);
     case ARGUMENT_UNIT:
     case ARGUMENT_GRAVITY:
+    case ARGUMENT_DECISION:
     case ARGUMENT_WORD:
     case ARGUMENT_CHOICE:
         return is_choice(options, entry, word) ? INGLE_OK : INGLE_ERROR_USAGE;
@@ -368,6 +371,10 @@ ingle_status options_read(struct command_options *options, int count, char **wor
         return status;
     }
     settle(options);
+    status = probability_settle(options);
+    if (status != INGLE_OK) {
+        return status;
+    }
     int first = verb + optind;
     return take_operands(options, words + first, (size_t)(count - first));
 }

@@ -30,6 +30,7 @@ struct command_options {
     size_t operand_count;
     ingle_verdict fail_on; /* the mildest verdict that makes the exit status 1; 0 for none */
     bool fail_on_error;
+    ingle_probability_options probability; /* where json.probability points to, if anywhere */
     /* What the words of the line were, the last of each, for the verbs to look up. */
     const char *given[OPTION_COUNT]; /* the argument, or the option's name where it has none */
     struct complaint complaint; /* what is wrong, after INGLE_ERROR_USAGE */

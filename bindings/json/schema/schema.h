@@ -54,6 +54,12 @@ void schema_definitions(struct json_writer *out);
 void schema_amendments(struct json_writer *out);
 void schema_amendments_with_units(struct json_writer *out);
 
+/* ---- parts of the schema of reports ---------------------------------------------------------- */
+
+/* How sure a finding is, and what is uncertain of the lengths. */
+void schema_probability(struct json_writer *out);
+void schema_uncertainty(struct json_writer *out);
+
 /* ---- amounts of survey documents ------------------------------------------------------------- */
 
 /* The $defs of every dimension that is written as an amount. */

@@ -64,6 +64,18 @@ static void write_amount(struct json_writer *out)
     json_close_object(out);
 }
 
+static void write_figure(struct json_writer *out)
+{
+    static const char *const required[] = {"value", "text"};
+    schema_open_object(out, "figure",
+                       "A number that is not exact, such as an uncertainty. A plain number has no "
+                       "unit.");
+    schema_type(out, "value", "number", NULL);
+    write_names(out, "unit", unit_at);
+    schema_type(out, "text", "string", "For people: to three digits.");
+    schema_close_object(out, required, COUNT(required));
+}
+
 static void write_pointer(struct json_writer *out)
 {
     json_open_object(out, "pointer");
@@ -134,6 +146,7 @@ static void write_finding(struct json_writer *out)
     write_missing(out);
     write_working(out);
     write_remedy(out);
+    schema_probability(out);
     schema_type(out, "caution", "string", NULL);
     schema_type(out, "refer", "string", "Who should look next.");
     schema_type(out, "inspection", "string", "Which inspection is called for, and why.");
@@ -165,6 +178,7 @@ static void write_properties(struct json_writer *out)
     write_finding(out);
     schema_close_array(out);
     write_unmeasured(out);
+    schema_uncertainty(out);
     schema_open_array(out, "notices", "Cautions that belong to the whole report.");
     schema_type(out, "items", "string", NULL);
     schema_close_array(out);
@@ -180,6 +194,7 @@ void schema_report(struct json_writer *out)
               "are met; the local authority and the appliance's listing decide.");
     json_open_object(out, "$defs");
     write_amount(out);
+    write_figure(out);
     write_pointer(out);
     json_close_object(out);
     json_text(out, "type", "object");

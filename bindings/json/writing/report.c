@@ -2,6 +2,7 @@
 #include "writing/report.h"
 
 #include "writing/amount.h"
+#include "writing/probability.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -155,8 +156,10 @@ static void write_caution(struct json_writer *writer, const ingle_finding *findi
     }
 }
 
-void json_finding_write(struct json_writer *writer, const ingle_finding *finding,
-                        const ingle_unit *unit)
+/* `conformance` tells how sure the finding is; NULL leaves that out. */
+static void write_finding(struct json_writer *writer, const ingle_finding *finding,
+                          const ingle_conformance *conformance, bool with_working,
+                          const ingle_unit *unit)
 {
     ingle_format format = {.size = sizeof format, .unit = unit};
     if (unit == NULL) {
@@ -177,10 +180,19 @@ void json_finding_write(struct json_writer *writer, const ingle_finding *finding
     write_missing(writer, finding);
     write_working(writer, finding, &format);
     write_remedies(writer, finding, &format);
+    if (conformance != NULL) {
+        json_probability_write(writer, conformance, with_working, &format);
+    }
     write_caution(writer, finding, &format);
     write_if_any(writer, "refer", ingle_finding_refer(finding));
     write_if_any(writer, "inspection", ingle_finding_inspection(finding));
     json_close_object(writer);
+}
+
+void json_finding_write(struct json_writer *writer, const ingle_finding *finding,
+                        const ingle_unit *unit)
+{
+    write_finding(writer, finding, NULL, false, unit);
 }
 
 /* ---- the whole ------------------------------------------------------------------------------- */
@@ -190,7 +202,10 @@ static void write_findings(struct json_writer *writer, const struct json_report 
     size_t count = ingle_report_finding_count(report->report);
     json_open_array(writer, "findings");
     for (size_t i = 0; i < count; i++) {
-        json_finding_write(writer, ingle_report_finding_at(report->report, i), report->unit);
+        const ingle_conformance *conformance =
+            report->assessment == NULL ? NULL : ingle_assessment_at(report->assessment, i);
+        write_finding(writer, ingle_report_finding_at(report->report, i), conformance,
+                      report->with_working, report->unit);
     }
     json_close_array(writer);
 }
@@ -250,6 +265,10 @@ bool json_report_write(const struct json_report *report, struct json_writer *wri
     json_text(writer, "verdict", ingle_verdict_name(ingle_report_verdict(report->report)));
     write_findings(writer, report);
     write_unmeasured(writer, report->report);
+    if (report->assessment != NULL) {
+        json_uncertainty_write(writer, report->assessment, report->probability,
+                               report->with_working, report->unit);
+    }
     write_notices(writer, report);
     json_text(writer, "ingle", ingle_version());
     json_close_object(writer);

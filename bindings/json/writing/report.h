@@ -14,6 +14,9 @@ struct json_report {
     const ingle_report *report;
     const struct json_reader *document; /* what was judged */
     const ingle_unit *unit;             /* of lengths as shown; NULL takes each standard's own */
+    const ingle_assessment *assessment; /* how sure the findings are; NULL leaves that out */
+    const ingle_probability_options *probability; /* what was asked of it */
+    bool with_working;
 };
 
 /* Writes a finding; `unit` NULL takes its standard's own. */

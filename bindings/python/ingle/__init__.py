@@ -19,11 +19,16 @@ from .report import Finding, Missing, Remedy, Report, Step, Verdict, verdicts
 from .standards import (Amendments, Followed, Liner, Reading, Rule, Standard, Table, readings,
                         rules, standards)
 from .survey import Quantity, Survey, quantities
+from .uncertainty import (Assessment, Conformance, DecisionRule, Figure, GuardBand, LengthBudget,
+                          MonteCarlo, Probability, UncertaintyStep, decision_rules, guard_bands,
+                          probability_within)
 
 __all__ = [
-    "Amendments", "Amount", "Catalogue", "DraftNumber", "Finding", "Followed", "IngleError",
-    "Liner", "Missing", "Quantity", "Reading", "Remedy", "Report", "Rule", "Standard", "Status",
-    "Step", "Survey", "Table", "Unit", "Verdict", "__version__", "catalogue", "check",
-    "check_text", "dimensions", "draft", "draft_inputs", "draft_numbers", "quantities",
-    "readings", "rules", "schema", "standards", "statuses", "units", "verdicts",
+    "Amendments", "Amount", "Assessment", "Catalogue", "Conformance", "DecisionRule",
+    "DraftNumber", "Figure", "Finding", "Followed", "GuardBand", "IngleError", "LengthBudget",
+    "Liner", "Missing", "MonteCarlo", "Probability", "Quantity", "Reading", "Remedy", "Report",
+    "Rule", "Standard", "Status", "Step", "Survey", "Table", "UncertaintyStep", "Unit", "Verdict",
+    "__version__", "catalogue", "check", "check_text", "decision_rules", "dimensions", "draft",
+    "draft_inputs", "draft_numbers", "guard_bands", "probability_within", "quantities", "readings",
+    "rules", "schema", "standards", "statuses", "units", "verdicts",
 ]

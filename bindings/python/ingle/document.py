@@ -18,6 +18,7 @@ from .errors import IngleError, encoded
 from .loading import Owned, json_library
 from .measure import UnitLike, unit_pointer
 from .standards import StandardLike, reading_array, standard_array, standard_of
+from .uncertainty import Probability
 
 # Readers and writers that nobody uses now, each with the memory it has come to need. Taking one
 # and giving it back are single steps, so threads need no lock.
@@ -105,8 +106,8 @@ def _report(document: bytes, is_text: bool, options: prototypes.ingle_json_optio
 
 
 def _options(standards: Optional[Iterable[StandardLike]], unit: Optional[UnitLike], working: bool,
-             not_applicable: bool, one_line: bool,
-             readings: Optional[Mapping[str, str]]) -> prototypes.ingle_json_options:
+             not_applicable: bool, one_line: bool, readings: Optional[Mapping[str, str]],
+             probability: Optional[Probability]) -> prototypes.ingle_json_options:
     options = prototypes.ingle_json_options(size=ctypes.sizeof(prototypes.ingle_json_options),
                                             unit=unit_pointer(unit), without_working=not working,
                                             with_not_applicable=not_applicable, one_line=one_line)
@@ -118,6 +119,8 @@ def _options(standards: Optional[Iterable[StandardLike]], unit: Optional[UnitLik
         followed = reading_array(readings, -1)
         options.readings = followed
         options.reading_count = len(followed)
+    if probability is not None:
+        options.probability = ctypes.pointer(probability.struct())
     return options
 
 
@@ -125,7 +128,8 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
                unit: Optional[UnitLike] = None, working: bool = True,
                not_applicable: bool = False, one_line: bool = False,
                amendments: Optional[AmendmentsLike] = None,
-               readings: Optional[Mapping[str, str]] = None) -> str:
+               readings: Optional[Mapping[str, str]] = None,
+               probability: Optional[Probability] = None) -> str:
     """Judge a survey document and give its report, both as JSON text.
 
     :param document: JSON as RFC 8259 has it; bytes are UTF-8
@@ -137,23 +141,25 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
     :param amendments: a town's changes to the numbers, under the document's own: the text of a
         document of amendments, that document as a dict, or a list of its entries
     :param readings: the option to follow by the id of the reading, whatever the document says
+    :param probability: tells, beside each verdict, how sure it is that the rule is met
     :raises IngleError: if the document or the amendments cannot be used; it says where and why,
         and its message begins with ``amendments:`` where it is in those
     """
-    options = _options(standards, unit, working, not_applicable, one_line, readings)
+    options = _options(standards, unit, working, not_applicable, one_line, readings, probability)
     return _report(_encoded(document), True, options, amendments)
 
 
 def check(document: Dict[str, Any], *, standards: Optional[Iterable[StandardLike]] = None,
           unit: Optional[UnitLike] = None, working: bool = True, not_applicable: bool = False,
           amendments: Optional[AmendmentsLike] = None,
-          readings: Optional[Mapping[str, str]] = None) -> Dict[str, Any]:
+          readings: Optional[Mapping[str, str]] = None,
+          probability: Optional[Probability] = None) -> Dict[str, Any]:
     """Judge a survey document and give its report.
 
     The arguments are those of ``check_text``. An error says by its ``at`` where in the document it
     is; it has no line or column, which would count in a text that the caller has never seen.
     """
-    options = _options(standards, unit, working, not_applicable, True, readings)
+    options = _options(standards, unit, working, not_applicable, True, readings, probability)
     found: Dict[str, Any] = json.loads(
         _report(json.dumps(document).encode(), False, options, amendments))
     return found

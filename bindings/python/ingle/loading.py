@@ -181,6 +181,9 @@ def _check_structs(library: ctypes.CDLL, json_library: ctypes.CDLL) -> None:
     _check_struct(library, prototypes.ingle_check_options,
                   lambda given: library.ingle_check(survey.pointer, standards, 1, given,
                                                     report.pointer))
+    assessment = Owned(library.ingle_assessment_new, library.ingle_assessment_free, None)
+    _check_struct(library, prototypes.ingle_probability_options,
+                  lambda given: library.ingle_assess(report.pointer, given, assessment.pointer))
     json = Owned(json_library.ingle_json_new, json_library.ingle_json_free)
     document = b'{"standards": ["%s"], "survey": {}}' % library.ingle_standard_id(standards[0])
     _check_struct(library, prototypes.ingle_json_options,

@@ -7,7 +7,8 @@ Names are those of the headers. The tests read the headers and hold this file ag
 from __future__ import annotations
 
 import ctypes
-from ctypes import POINTER, c_char_p, c_double, c_int, c_int32, c_int64, c_size_t, c_void_p
+from ctypes import (POINTER, c_char_p, c_double, c_int, c_int32, c_int64, c_size_t, c_uint64,
+                    c_void_p)
 from typing import Dict, List, Tuple
 
 # Only those that no function of the library tells.
@@ -29,6 +30,8 @@ INGLE_REMEDY_SENTENCE = 2
 INGLE_DRAFT_INLET_GIVEN = 0
 INGLE_DRAFT_INLET_SHARP = 1
 INGLE_DRAFT_INLET_ROUNDED = 2
+INGLE_CONFORMANCE_SENTENCE = 1
+INGLE_CONFORMANCE_CAUTION = 2
 
 
 class ingle_amount(ctypes.Structure):  # noqa: N801
@@ -53,13 +56,35 @@ class ingle_check_options(ctypes.Structure):  # noqa: N801
                 ("reading_count", c_size_t)]
 
 
+class ingle_figure(ctypes.Structure):  # noqa: N801
+    """A number that is not exact, and what it counts."""
+
+    _fields_ = [("value", c_double), ("dimension", c_int32), ("reserved", c_int32)]
+
+
+class ingle_probability_options(ctypes.Structure):  # noqa: N801
+    """What an assessment does."""
+
+    _fields_ = [("size", c_size_t), ("rule", c_int32), ("separate_tapes", c_int32),
+                ("guard_factor", c_double), ("trials", c_uint64), ("seed", c_uint64)]
+
+
+class ingle_monte_carlo(ctypes.Structure):  # noqa: N801
+    """What a Monte Carlo run came to."""
+
+    _fields_ = [("size", c_size_t), ("trials", c_uint64), ("met", c_uint64),
+                ("outside", c_uint64), ("standard_uncertainty", c_double), ("agrees", c_int32),
+                ("reserved", c_int32)]
+
+
 class ingle_json_options(ctypes.Structure):  # noqa: N801
     """What reading and writing documents do."""
 
     _fields_ = [("size", c_size_t), ("standards", POINTER(c_void_p)), ("standard_count", c_size_t),
                 ("unit", c_void_p), ("without_working", c_int32), ("with_not_applicable", c_int32),
                 ("one_line", c_int32), ("reserved", c_int32), ("readings", POINTER(c_int32)),
-                ("reading_count", c_size_t)]
+                ("reading_count", c_size_t),
+                ("probability", POINTER(ingle_probability_options))]
 
 
 class ingle_draft_input(ctypes.Structure):  # noqa: N801
@@ -74,7 +99,9 @@ class ingle_draft_input(ctypes.Structure):  # noqa: N801
                 ("circumstances", c_int32), ("given", c_int32), ("reserved", c_int32)]
 
 
-STRUCTS = (ingle_amount, ingle_format, ingle_check_options, ingle_json_options, ingle_draft_input)
+STRUCTS = (ingle_amount, ingle_format, ingle_check_options, ingle_figure,
+           ingle_probability_options, ingle_monte_carlo, ingle_json_options,
+           ingle_draft_input)
 
 Prototype = Tuple[object, List[object]]
 
@@ -93,6 +120,7 @@ _NAME_OF_NUMBER: Prototype = (c_char_p, [c_int32])
 _NEW: Prototype = (c_int32, [c_void_p, POINTER(c_void_p)])
 _FREE: Prototype = (None, [c_void_p])
 _GET_AMOUNT: Prototype = (c_int, [c_void_p, POINTER(ingle_amount)])
+_GET_FIGURE: Prototype = (c_int, [c_void_p, POINTER(ingle_figure)])
 _PART: Prototype = (c_int32, [c_void_p, c_int32, POINTER(ingle_format)] + _BUFFER)
 
 LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
@@ -290,6 +318,47 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_draft_estimate": (c_int32, [c_void_p, POINTER(ingle_draft_input)]),
     "ingle_draft_error_text": _TEXT,
     "ingle_draft_error_figure": _NUMBER_OF,
+    # uncertainty.h
+    "ingle_figure_format": (c_int32, [POINTER(ingle_figure), POINTER(ingle_format)] + _BUFFER),
+    "ingle_probability_within": (c_int32, [c_double, c_double, POINTER(c_double),
+                                           POINTER(c_double), POINTER(c_double)]),
+    "ingle_decision_rule_count": _COUNT,
+    "ingle_decision_rule_name": _NAME_OF_NUMBER,
+    "ingle_decision_rule_text": _NAME_OF_NUMBER,
+    "ingle_decision_rule_find": (c_int32, [c_char_p]),
+    "ingle_decision_name": _NAME_OF_NUMBER,
+    "ingle_guard_band_count": _COUNT,
+    "ingle_guard_band_name": (c_char_p, [c_size_t]),
+    "ingle_guard_band_factor": (c_double, [c_size_t]),
+    "ingle_guard_band_text": (c_char_p, [c_size_t]),
+    "ingle_assessment_new": _NEW,
+    "ingle_assessment_free": _FREE,
+    "ingle_assess": (c_int32, [c_void_p, POINTER(ingle_probability_options), c_void_p]),
+    "ingle_assessment_missing_count": _COUNT_OF,
+    "ingle_assessment_missing_at": _AT_OF,
+    "ingle_assessment_text": _TEXT,
+    "ingle_assessment_length_count": _COUNT_OF,
+    "ingle_assessment_length_at": _AT_OF,
+    "ingle_assessment_count": _COUNT_OF,
+    "ingle_assessment_at": _AT_OF,
+    "ingle_uncertainty_step_label": _TEXT,
+    "ingle_uncertainty_step_about": _TEXT,
+    "ingle_uncertainty_step_result": _GET_FIGURE,
+    "ingle_uncertainty_step_text": _PART,
+    "ingle_length_budget_quantity": _POINTER_OF,
+    "ingle_length_budget_item": _COUNT_OF,
+    "ingle_length_budget_uncertainty": _GET_FIGURE,
+    "ingle_length_budget_step_count": _COUNT_OF,
+    "ingle_length_budget_step_at": _AT_OF,
+    "ingle_method_name": _NAME_OF_NUMBER,
+    "ingle_conformance_method": _NUMBER_OF,
+    "ingle_conformance_probability": (c_int, [c_void_p, POINTER(c_double)]),
+    "ingle_conformance_uncertainty": _GET_FIGURE,
+    "ingle_conformance_decision": _NUMBER_OF,
+    "ingle_conformance_monte_carlo": (c_int, [c_void_p, POINTER(ingle_monte_carlo)]),
+    "ingle_conformance_step_count": _COUNT_OF,
+    "ingle_conformance_step_at": _AT_OF,
+    "ingle_conformance_text": _PART,
 }
 
 JSON_FUNCTIONS: Dict[str, Prototype] = {

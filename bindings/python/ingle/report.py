@@ -360,6 +360,11 @@ class Report(Sequence):  # type: ignore[type-arg]
             require(status, library.ingle_report_error_text(self._owned.pointer), subject or "")
 
     @property
+    def pointer(self) -> int:
+        """Its address, as calls of the library take it."""
+        return int(self._owned.pointer or 0)
+
+    @property
     def verdict(self) -> str:
         """The gravest verdict of all findings."""
         return _VERDICT_NAMES[library.ingle_report_verdict(self._owned.pointer)]
