@@ -3,10 +3,11 @@
 
 #include <math.h>
 
-/* How far around the measured lengths the margin has to be a straight line, on an axis. */
-#define STRAIGHT_ALONG 3.0
-/* The same at the corners, where all lengths are off at once. */
-#define STRAIGHT_AT_CORNERS 2.0
+/*
+ * So many standard uncertainties around the measured lengths the margin has to be a straight line,
+ * with one length off or with all of them.
+ */
+#define STRAIGHT_WITHIN 3.0
 /* How far it may be off that line, as a share of its standard uncertainty. */
 #define STRAIGHT_ENOUGH 0.2
 
@@ -69,7 +70,7 @@ static bool is_on_line(const struct propagation *propagation, struct calculation
 
 static bool is_straight_along(const struct propagation *propagation, const struct share *share)
 {
-    for (double by = -STRAIGHT_ALONG; by <= STRAIGHT_ALONG; by += 1) {
+    for (double by = -STRAIGHT_WITHIN; by <= STRAIGHT_WITHIN; by += 1) {
         struct calculation trial = propagation->calculation;
         move(&trial, share, by);
         if (!is_on_line(propagation, &trial, (double)propagation->margin + by * share->change)) {
@@ -85,7 +86,7 @@ static bool is_straight_at_corners(const struct propagation *propagation)
         struct calculation trial = propagation->calculation;
         double expected = (double)propagation->margin;
         for (size_t i = 0; i < propagation->count; i++) {
-            double by = (corner >> i & 1) != 0 ? STRAIGHT_AT_CORNERS : -STRAIGHT_AT_CORNERS;
+            double by = (corner >> i & 1) != 0 ? STRAIGHT_WITHIN : -STRAIGHT_WITHIN;
             move(&trial, &propagation->shares[i], by);
             expected += by * propagation->shares[i].change;
         }

@@ -53,7 +53,12 @@ static void amend(ingle_json *json, const uint8_t *data, size_t size)
 static struct json_object *judge(ingle_json *json, const uint8_t *data, size_t size, bool one_line,
                                  ingle_status *status)
 {
-    ingle_json_options options = {.size = sizeof options, .one_line = one_line};
+    static const ingle_probability_options probability = {.size = sizeof probability,
+                                                          .rule = INGLE_RULE_FOUR_WAY,
+                                                          .guard_factor = 1,
+                                                          .trials = 16};
+    ingle_json_options options = {
+        .size = sizeof options, .one_line = one_line, .probability = &probability};
     *status = ingle_json_check(json, (const char *)data, size, &options);
     size_t length;
     const char *text = ingle_json_text(json, &length);
