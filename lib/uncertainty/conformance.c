@@ -82,7 +82,7 @@ static void add_change_steps(struct reckoning *reckoning, const struct propagati
         const struct share *share = &propagation->shares[i];
         ADD_STEP(reckoning, .label = "change of the margin with one standard uncertainty",
                  .about = quantities[share->budget->quantity].id,
-                 .expression = "(margin at {0} + {1} − margin at {0} − {1}) ÷ 2",
+                 .expression = "(margin({0} + {1}) − margin({0} − {1})) ÷ 2",
                  .operands = {{quantities[share->budget->quantity].id,
                                figure_of((double)share->budget->length, INGLE_LENGTH), true},
                               {"u", figure_of(share->budget->u, INGLE_LENGTH)}},
