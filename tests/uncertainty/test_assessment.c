@@ -146,15 +146,14 @@ static void one_tape_is_surer_than_three(void **state)
 static void an_end_cancels_in_a_difference(void **state)
 {
     (void)state;
-    ingle_survey_clear(survey);
-    record("appliance.kind", "insert");
+    record_fireplace();
     record("hearth.front", "20 1/8 in");
-    record("insert.projection", "4 in");
+    record("hearth.facing", "4 in");
     record_tape("handbook-44", "1/16 in");
-    const ingle_standard *standards[] = {ingle_standard_find("common-practice-us")};
+    const ingle_standard *standards[] = {ingle_standard_find("usda-fb1889-1941")};
     assert_int_equal(ingle_check(survey, standards, 1, NULL, report), INGLE_OK);
     assert_int_equal(ingle_assess(report, NULL, assessment), INGLE_OK);
-    assert_true(is_near(uncertainty_of("insert-hearth-front") / INCH, sqrt(2) * 0.0180421959,
+    assert_true(is_near(uncertainty_of("hearth-from-facing") / INCH, sqrt(2) * 0.0180421959,
                         1e-7));
 }
 
