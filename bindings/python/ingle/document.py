@@ -107,7 +107,7 @@ def _report(document: bytes, is_text: bool, options: prototypes.ingle_json_optio
 
 def _options(standards: Optional[Iterable[StandardLike]], unit: Optional[UnitLike], working: bool,
              not_applicable: bool, one_line: bool, readings: Optional[Mapping[str, str]],
-             probability: Optional[Probability]) -> prototypes.ingle_json_options:
+             probability: Optional[Probability] = None) -> prototypes.ingle_json_options:
     options = prototypes.ingle_json_options(size=ctypes.sizeof(prototypes.ingle_json_options),
                                             unit=unit_pointer(unit), without_working=not working,
                                             with_not_applicable=not_applicable, one_line=one_line)
