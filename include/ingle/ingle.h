@@ -7,6 +7,7 @@
 #define INGLE_INGLE_H
 
 #include <ingle/api.h>
+#include <ingle/assess.h>
 #include <ingle/check.h>
 #include <ingle/compare.h>
 #include <ingle/draft.h>

@@ -11,6 +11,7 @@
 #include <ingle/page.h>
 #include <ingle/solve.h>
 #include <ingle/sweep.h>
+#include <ingle/uncertainty.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -67,6 +68,23 @@ INGLE_API ingle_status ingle_frontier_plot(const ingle_frontier *frontier,
 INGLE_API ingle_status ingle_draft_plot(const ingle_draft *draft, const ingle_draft_input *input,
                                         const ingle_standard *standard, const ingle_sheet *sheet,
                                         ingle_write write, void *context);
+
+/**
+ * Plots how sure a finding is: the probability that its rule is met against what is measured, with
+ * the limit of the rule.
+ *
+ * @param conformance of a finding that asks for so much or more, and whose margin has a standard
+ *                    uncertainty
+ * @param sheet how it looks; NULL for inches
+ * @param write receives the SVG document
+ * @param context handed to `write`
+ * @returns INGLE_OK, INGLE_ERROR_IO, INGLE_ERROR_ARGUMENT, INGLE_ERROR_NOTHING_MEASURED where there
+ *          is no uncertainty, INGLE_ERROR_DIMENSION for a finding of another kind,
+ *          INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER.
+ */
+INGLE_API ingle_status ingle_probability_plot(const ingle_conformance *conformance,
+                                              const ingle_sheet *sheet, ingle_write write,
+                                              void *context);
 
 #ifdef __cplusplus
 }

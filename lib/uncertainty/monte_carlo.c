@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "uncertainty/monte_carlo.h"
 
-#include "uncertainty/random.h"
+#include "base/random.h"
 
 #include <math.h>
 

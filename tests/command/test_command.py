@@ -14,7 +14,7 @@ from documents import (BAD_BEYOND_SCHEMA, BAD_BYTES, BAD_DOCUMENTS, EXAMPLE, FAI
                        TOO_CLOSE, TOWN, UNMEASURED, encoded)
 from running import BINDING, COMMAND, Run, run_long
 
-VERBS = ["check", "explain", "draw", "solve", "sweep", "compare", "worksheet",
+VERBS = ["check", "explain", "assess", "draw", "solve", "sweep", "compare", "worksheet",
          "exercise", "draft", "list", "schema"]
 NEEDED = {"exercise": ["--standard", "irc-2021"],
           "solve": ["--quantity", "opening.height"], "sweep": ["--quantity", "opening.height"],
@@ -66,21 +66,22 @@ class Help(unittest.TestCase):
     def test_every_option_that_help_offers_is_taken(self):
         for verb in VERBS:
             word = NEEDED.get(verb, [])
+            probable = ["--probability"] if verb == "check" else []
             for option in options_in_help(verb):
                 argument = {"--standard": ["irc-2021"], "--unit": ["mm"], "--fail-on": ["error"],
                             "--reading": ["hearth-steps=whole-steps"],
-                            "--decision": ["simple", "--probability"],
-                            "--guard-band": ["1", "--probability"],
-                            "--monte-carlo": ["10", "--probability"],
-                            "--separate-tapes": ["--probability"],
+                            "--decision": ["simple", *probable],
+                            "--guard-band": ["1", *probable],
+                            "--monte-carlo": ["10", *probable],
+                            "--separate-tapes": probable,
                             "--quantity": ["opening.height"], "--from": ["20 in"],
                             "--to": ["24 in"], "--step": ["1 in"], "--with": ["opening.width"],
                             "--with-from": ["30 in"], "--with-to": ["36 in"],
                             "--with-step": ["1 in"], "--rule": ["hearth-front"],
-                            "--format": ["text" if verb == "explain" else "json"],
+                            "--format": ["text" if verb in ("explain", "assess") else "json"],
                             "--width": ["60"], "--form": ["brief"],
                             "--least": ["fails"], "--view": ["plan"],
-                            "--seed": ["7", *(["--probability"] if verb == "check" else [])],
+                            "--seed": ["7", *probable],
                             "--level": ["2"], "--part": ["problem"],
                             "--appliance": ["stove"], "--fuel": ["wood"],
                             "--amendments": [self.town],

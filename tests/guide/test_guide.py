@@ -35,7 +35,7 @@ def run(command, folder):
                        NO_COLOR="1", LC_ALL="C.UTF-8")
     done = subprocess.run(["bash", "-c", command], cwd=folder, env=environment, timeout=SLOWEST,
                           stdout=subprocess.PIPE, stderr=subprocess.STDOUT, check=False)
-    return done.stdout.decode()
+    return done.stdout.decode().replace("\r\n", "\n")
 
 
 def commands(block):
@@ -66,8 +66,11 @@ def guide_now(folder):
 
 
 def working_copy():
-    folder = pathlib.Path(tempfile.mkdtemp()) / "guide"
+    """A copy of docs/guide, with the examples where they are seen from there."""
+    base = pathlib.Path(tempfile.mkdtemp())
+    folder = base / "docs" / "guide"
     shutil.copytree(FOLDER, folder)
+    shutil.copytree(ROOT / "examples", base / "examples")
     return folder
 
 
@@ -82,7 +85,7 @@ class Guide(unittest.TestCase):
 
     @classmethod
     def tearDownClass(cls):
-        shutil.rmtree(cls.folder.parent)
+        shutil.rmtree(cls.folder.parents[1])
 
     def test_every_command_prints_what_the_guide_shows(self):
         was, now = BLOCK.findall(self.text), BLOCK.findall(self.now)
@@ -116,7 +119,7 @@ def write():
     GUIDE.write_text(guide_now(folder), encoding="utf-8")
     for drawing in folder.glob("*.svg"):
         shutil.copy(drawing, FOLDER / drawing.name)
-    shutil.rmtree(folder.parent)
+    shutil.rmtree(folder.parents[1])
 
 
 if __name__ == "__main__":

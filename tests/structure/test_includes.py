@@ -22,6 +22,7 @@ HEADER_ROOMS = {
     "draft.h": "draft", "draft_relations.h": "draft",
     "plot.h": "drawing", "draw.h": "drawing",
     "explain.h": "teaching", "worksheet.h": "teaching", "exercise.h": "teaching",
+    "assess.h": "teaching",
     "ingle.h": ROOMS[-1]}
 
 C_HEADERS_IN_LIB = {"stddef.h", "stdint.h", "stdbool.h", "string.h", "stdlib.h", "limits.h"}

@@ -4,7 +4,7 @@
  * in closed form, and where a requirement steps.
  */
 #include "surveyed.h"
-#include "uncertainty/random.h"
+#include "base/random.h"
 
 #include <gsl/gsl_cdf.h>
 

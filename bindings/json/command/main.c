@@ -12,6 +12,7 @@ enum { OUTPUT_ROOM = 1 << 18 };
 static int (*const verbs[VERB_NONE])(struct command *command) = {
     [VERB_CHECK] = verb_check,
     [VERB_EXPLAIN] = verb_explain,
+    [VERB_ASSESS] = verb_assess,
     [VERB_DRAW] = verb_draw,
     [VERB_SOLVE] = verb_solve,
     [VERB_SWEEP] = verb_sweep,

@@ -8,6 +8,7 @@
 
 #define CHECK (1u << VERB_CHECK)
 #define EXPLAIN (1u << VERB_EXPLAIN)
+#define ASSESS (1u << VERB_ASSESS)
 #define DRAW (1u << VERB_DRAW)
 #define SOLVE (1u << VERB_SOLVE)
 #define SWEEP (1u << VERB_SWEEP)
@@ -17,7 +18,7 @@
 #define DRAFT (1u << VERB_DRAFT)
 #define LIST (1u << VERB_LIST)
 /* The verbs that judge surveys. */
-#define JUDGING (CHECK | EXPLAIN | DRAW | SOLVE | SWEEP | COMPARE | WORKSHEET)
+#define JUDGING (CHECK | EXPLAIN | ASSESS | DRAW | SOLVE | SWEEP | COMPARE | WORKSHEET)
 /* Those that read surveys. */
 #define SURVEYING (JUDGING | DRAFT)
 /* Those that lead a quantity through its values. */
@@ -49,7 +50,7 @@ static const struct option_entry options[] = {
      "AMOUNT"},
     {OPTION_WITH_STEP, "with-step", SOLVE, ARGUMENT_TEXT,
      "from one value of the other to the next; without it, some forty values", "AMOUNT"},
-    {OPTION_RULE, "rule", STEPPING | EXPLAIN, ARGUMENT_TEXT,
+    {OPTION_RULE, "rule", STEPPING | EXPLAIN | ASSESS, ARGUMENT_TEXT,
      "only this rule, such as hearth-front", "RULE"},
     {OPTION_STRICT, "strict", SOLVE, ARGUMENT_NONE,
      "take what is too close to call for a failure", NULL},
@@ -93,6 +94,9 @@ static const struct option_entry options[] = {
     {OPTION_THROAT_AREA, "throat-area", DRAFT, ARGUMENT_TEXT, "clear area of the throat", "AREA"},
     {OPTION_INLET, "inlet", DRAFT, ARGUMENT_WORD,
      "compute the loss of the inlet from the throat, with such a lintel", "sharp|rounded"},
+    {OPTION_FORMAT, "format", ASSESS, ARGUMENT_WORD,
+     "what is written; without it, text; svg is a plot of one finding, and needs --rule",
+     "text|markdown|html|svg"},
     {OPTION_FORMAT, "format", SWEEP, ARGUMENT_WORD,
      "what is written; without it, json", "json|csv|svg"},
     {OPTION_FORMAT, "format", SOLVE, ARGUMENT_WORD,
@@ -123,7 +127,7 @@ static const struct option_entry options[] = {
      "appliance.kind"},
     {OPTION_FUEL, "fuel", WORKSHEET, ARGUMENT_CHOICE, "with --appliance: what it burns",
      "appliance.fuel"},
-    {OPTION_WIDTH, "width", PAGES | EXPLAIN, ARGUMENT_TEXT,
+    {OPTION_WIDTH, "width", PAGES | EXPLAIN | ASSESS, ARGUMENT_TEXT,
      "with --format text: the columns of a line; without it, those of the terminal or 79",
      "COLUMNS"},
     {OPTION_STANDARD, "standard", LIST, ARGUMENT_STANDARD,
@@ -149,17 +153,18 @@ static const struct option_entry options[] = {
     {OPTION_PROBABILITY, "probability", CHECK, ARGUMENT_NONE,
      "tell, beside each verdict, the probability that the rule is met, from the tape that the "
      "survey names", NULL},
-    {OPTION_DECISION, "decision", CHECK, ARGUMENT_DECISION,
-     "with --probability: decide by this rule", NULL},
-    {OPTION_GUARD_BAND, "guard-band", CHECK, ARGUMENT_TEXT,
-     "with --probability: decide with a guard band of so many expanded uncertainties U, or one of "
-     "those that ILAC-G8 names: six-sigma, three-sigma, ilac-g8-2009, iso-14253-1-2017", "R"},
-    {OPTION_MONTE_CARLO, "monte-carlo", CHECK, ARGUMENT_TEXT,
-     "with --probability: count it in this many trials, too", "N"},
-    {OPTION_SEED, "seed", CHECK, ARGUMENT_TEXT,
-     "with --probability: what the trials start from; the same gives the same", "S"},
-    {OPTION_SEPARATE_TAPES, "separate-tapes", CHECK, ARGUMENT_NONE,
-     "with --probability: take each length as measured with a tape of its own", NULL},
+    {OPTION_DECISION, "decision", CHECK | ASSESS, ARGUMENT_DECISION,
+     "with --probability or assess: decide by this rule", NULL},
+    {OPTION_GUARD_BAND, "guard-band", CHECK | ASSESS, ARGUMENT_TEXT,
+     "with --probability or assess: decide with a guard band of so many expanded uncertainties U, "
+     "or one of those that ILAC-G8 names: six-sigma, three-sigma, ilac-g8-2009, iso-14253-1-2017",
+     "R"},
+    {OPTION_MONTE_CARLO, "monte-carlo", CHECK | ASSESS, ARGUMENT_TEXT,
+     "with --probability or assess: count it in this many trials, too", "N"},
+    {OPTION_SEED, "seed", CHECK | ASSESS, ARGUMENT_TEXT,
+     "with --probability or assess: what the trials start from; the same gives the same", "S"},
+    {OPTION_SEPARATE_TAPES, "separate-tapes", CHECK | ASSESS, ARGUMENT_NONE,
+     "with --probability or assess: take each length as measured with a tape of its own", NULL},
     {OPTION_HELP, "help", EVERY, ARGUMENT_NONE, "show this help", NULL},
     {OPTION_VERSION, "version", NONE, ARGUMENT_NONE, "show the release", NULL},
 };
@@ -274,6 +279,11 @@ static const struct verb_entry verbs[VERB_COUNT] = {
                       "visit: what was measured, the rule and its source, the calculation, the "
                       "verdict, what would put it right, and what is dangerous meanwhile.",
                       NULL, NULL},
+    [VERB_ASSESS] = {"assess", "[FILE]", NULL, 0,
+                     "Writes how sure the findings are: how uncertain each length is by the tape "
+                     "that the survey names, the probability that each rule is met, and what is "
+                     "decided by it. The verdicts stay as they are.",
+                     NULL, NULL},
     [VERB_DRAW] = {"draw", "[FILE]", NULL, 0,
                    "Draws a view of the fireplace to scale, as SVG: what was measured, what is "
                    "required and what is missing.",

@@ -11,6 +11,7 @@
 enum command_verb {
     VERB_CHECK,
     VERB_EXPLAIN,
+    VERB_ASSESS,
     VERB_DRAW,
     VERB_SOLVE,
     VERB_SWEEP,

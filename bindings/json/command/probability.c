@@ -125,14 +125,16 @@ static ingle_status take_run(struct command_options *options)
 ingle_status probability_settle(struct command_options *options)
 {
     const char *without = options->verb == VERB_CHECK ? first_without(options) : NULL;
-    if (!option_given(options, OPTION_PROBABILITY)) {
+    if (!option_given(options, OPTION_PROBABILITY) && options->verb != VERB_ASSESS) {
         return without == NULL
                    ? INGLE_OK
                    : complain_of(options, "--probability is needed with", without, "");
     }
     options->probability.size = sizeof options->probability;
     options->probability.separate_tapes = option_given(options, OPTION_SEPARATE_TAPES);
-    options->json.probability = &options->probability;
+    if (options->verb != VERB_ASSESS) {
+        options->json.probability = &options->probability;
+    }
     ingle_status status = take_decision(options);
     return status == INGLE_OK ? take_run(options) : status;
 }

@@ -10,6 +10,7 @@
 int verb_check(struct command *command);
 int verb_list(struct command *command);
 int verb_schema(struct command *command);
+int verb_assess(struct command *command);
 int verb_draw(struct command *command);
 int verb_explain(struct command *command);
 int verb_solve(struct command *command);
