@@ -129,6 +129,17 @@ INGLE_API const ingle_standard *ingle_solution_aside_standard(const ingle_soluti
                                                               size_t index);
 
 /**
+ * What a finding that was left aside judges.
+ *
+ * @param solution a solution
+ * @param index from 0
+ * @param[out] item receives the item, where the group repeats, else 0; may be NULL
+ * @returns the quantity; NULL past the end.
+ */
+INGLE_API const ingle_quantity *ingle_solution_aside_quantity(const ingle_solution *solution,
+                                                              size_t index, size_t *item);
+
+/**
  * Writes a solution as a page: what would do and what stops it, how far it is from what was
  * surveyed, and which rules fail whatever the value.
  *

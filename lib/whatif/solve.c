@@ -454,3 +454,15 @@ const ingle_standard *ingle_solution_aside_standard(const ingle_solution *soluti
 {
     return index < solution->aside_count ? solution->asides[index].standard : NULL;
 }
+
+const ingle_quantity *ingle_solution_aside_quantity(const ingle_solution *solution, size_t index,
+                                                    size_t *item)
+{
+    if (index >= solution->aside_count) {
+        return NULL;
+    }
+    if (item != NULL) {
+        *item = solution->asides[index].item;
+    }
+    return solution->asides[index].quantity;
+}

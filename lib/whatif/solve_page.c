@@ -174,7 +174,7 @@ static void put_asides(const struct solving_page *solving, const ingle_solution 
         page_run(page, PAGE_PLAIN, " of ");
         page_run(page, PAGE_CODE, ingle_standard_id(aside->standard));
         page_run(page, PAGE_PLAIN, ": ");
-        page_run(page, PAGE_PLAIN, ingle_rule_label(aside->rule));
+        page_run(page, PAGE_PLAIN, ingle_quantity_label(aside->quantity));
         page_run(page, PAGE_PLAIN, ".");
         page_close(page);
     }

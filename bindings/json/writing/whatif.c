@@ -215,8 +215,15 @@ static void write_asides(struct json_writer *out, const ingle_solution *solution
 {
     json_open_array(out, "aside");
     for (size_t i = 0; i < ingle_solution_aside_count(solution); i++) {
-        write_rule(out, NULL, ingle_solution_aside_at(solution, i),
-                   ingle_solution_aside_standard(solution, i));
+        size_t item;
+        const ingle_quantity *quantity = ingle_solution_aside_quantity(solution, i, &item);
+        const ingle_rule *rule = ingle_solution_aside_at(solution, i);
+        json_open_object(out, NULL);
+        json_text(out, "standard", ingle_standard_id(ingle_solution_aside_standard(solution, i)));
+        json_text(out, "rule", ingle_rule_id(rule));
+        json_text(out, "section", ingle_rule_section(rule));
+        write_subject(out, "subject", quantity, item);
+        json_close_object(out);
     }
     json_close_array(out);
 }
