@@ -58,6 +58,22 @@ void *allocator_new(const ingle_allocator *allocator, size_t bytes)
     return memory;
 }
 
+void *object_new(const ingle_allocator *given, size_t bytes, ingle_status *status)
+{
+    ingle_allocator taken;
+    *status = allocator_take(&taken, given);
+    if (*status != INGLE_OK) {
+        return NULL;
+    }
+    void *object = allocator_new(&taken, bytes);
+    if (object == NULL) {
+        *status = INGLE_ERROR_MEMORY;
+        return NULL;
+    }
+    memcpy(object, &taken, sizeof taken);
+    return object;
+}
+
 void allocator_free(const ingle_allocator *allocator, void *memory)
 {
     if (memory != NULL) {

@@ -23,6 +23,12 @@ ingle_status allocator_take(ingle_allocator *taken, const ingle_allocator *given
 /* New zeroed memory, or NULL. */
 void *allocator_new(const ingle_allocator *allocator, size_t bytes);
 
+/*
+ * A new zeroed object whose first member is the allocator that it comes from: a caller's, or the C
+ * library's for NULL. Returns NULL without one, and `status` tells why.
+ */
+void *object_new(const ingle_allocator *given, size_t bytes, ingle_status *status);
+
 void allocator_free(const ingle_allocator *allocator, void *memory);
 
 /* A copy of `length` bytes and a NUL, or NULL. */

@@ -13,22 +13,14 @@
 
 ingle_status ingle_report_new(const ingle_allocator *allocator, ingle_report **report)
 {
-    ingle_allocator taken;
-    if (report == NULL) {
-        return INGLE_ERROR_ARGUMENT;
-    }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_report *made = report == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made == NULL) {
         return status;
     }
-    ingle_report *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    made->steps.allocator = taken;
+    made->steps.allocator = made->allocator;
     *report = made;
-    return INGLE_OK;
+    return status;
 }
 
 void ingle_report_free(ingle_report *report)

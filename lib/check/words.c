@@ -47,3 +47,15 @@ void words_add_state(struct text *text, const struct ingle_quantity *quantity, i
         text_add(text, quantity->choices[value].label);
     }
 }
+
+void words_add_amount_of(struct text *text, const struct ingle_quantity *quantity,
+                         const ingle_amount *amount, const ingle_format *format)
+{
+    char words[96] = "";
+    if (amount->dimension == INGLE_CHOICE || amount->dimension == INGLE_FLAG) {
+        words_add_state(text, quantity, amount->value);
+        return;
+    }
+    ingle_amount_format(amount, format, words, sizeof words, NULL);
+    text_add(text, words);
+}

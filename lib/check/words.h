@@ -28,6 +28,10 @@ void words_add_first(struct text *text, const char *words);
 /* The JSON pointer of a quantity, or of its group where that was not looked at. */
 void words_add_pointer(struct text *text, enum quantity_id quantity, size_t item);
 
+/* An amount of a quantity: a choice or a flag in words, or as the format shows it. */
+void words_add_amount_of(struct text *text, const struct ingle_quantity *quantity,
+                         const ingle_amount *amount, const ingle_format *format);
+
 /* A choice or a flag in words. */
 void words_add_state(struct text *text, const struct ingle_quantity *quantity, int64_t value);
 

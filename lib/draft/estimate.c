@@ -12,21 +12,12 @@
 
 ingle_status ingle_draft_new(const ingle_allocator *allocator, ingle_draft **draft)
 {
-    ingle_allocator taken;
-    if (draft == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_draft *made = draft == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *draft = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_draft *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *draft = made;
-    return INGLE_OK;
+    return status;
 }
 
 void ingle_draft_free(ingle_draft *draft)

@@ -237,3 +237,15 @@ const char *page_text_of(struct page *page, page_source source, const void *obje
     }
     return page->text;
 }
+
+static ingle_status finding_text(const void *finding, int32_t part, const ingle_format *format,
+                                 char *buffer, size_t capacity, size_t *length)
+{
+    return ingle_finding_text(finding, part, format, buffer, capacity, length);
+}
+
+const char *page_finding_text(struct page *page, const ingle_finding *finding,
+                              ingle_finding_part part, const ingle_format *format)
+{
+    return page_text_of(page, finding_text, finding, part, format);
+}

@@ -139,4 +139,8 @@ typedef ingle_status (*page_source)(const void *object, int32_t part, const ingl
 const char *page_text_of(struct page *page, page_source source, const void *object, int32_t part,
                          const ingle_format *format);
 
+/* A part of a finding, in the same way. */
+const char *page_finding_text(struct page *page, const ingle_finding *finding,
+                              ingle_finding_part part, const ingle_format *format);
+
 #endif

@@ -30,21 +30,13 @@ struct ingle_amendments {
 
 ingle_status ingle_amendments_new(const ingle_allocator *allocator, ingle_amendments **amendments)
 {
-    ingle_allocator taken;
-    if (amendments == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_amendments *made =
+        amendments == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *amendments = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_amendments *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *amendments = made;
-    return INGLE_OK;
+    return status;
 }
 
 void ingle_amendments_clear(ingle_amendments *amendments)

@@ -11,21 +11,12 @@
 
 ingle_status ingle_survey_new(const ingle_allocator *allocator, ingle_survey **survey)
 {
-    ingle_allocator taken;
-    if (survey == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_survey *made = survey == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *survey = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_survey *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *survey = made;
-    return INGLE_OK;
+    return status;
 }
 
 static void clear_items(ingle_survey *survey, struct item_list *list)

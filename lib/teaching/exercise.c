@@ -33,29 +33,21 @@ const char *ingle_exercise_level_text(int32_t level)
 
 ingle_status ingle_exercise_new(const ingle_allocator *allocator, ingle_exercise **exercise)
 {
-    ingle_allocator taken;
-    if (exercise == NULL) {
-        return INGLE_ERROR_ARGUMENT;
-    }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_exercise *made = exercise == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made == NULL) {
         return status;
     }
-    ingle_exercise *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    status = ingle_survey_new(&taken, &made->survey);
+    status = ingle_survey_new(&made->allocator, &made->survey);
     if (status == INGLE_OK) {
-        status = ingle_report_new(&taken, &made->report);
+        status = ingle_report_new(&made->allocator, &made->report);
     }
     if (status != INGLE_OK) {
         ingle_exercise_free(made);
         return status;
     }
     *exercise = made;
-    return INGLE_OK;
+    return status;
 }
 
 void ingle_exercise_free(ingle_exercise *exercise)

@@ -6,6 +6,7 @@
 #include "teaching/explain.h"
 
 #include "base/text.h"
+#include "check/words.h"
 
 #include <string.h>
 
@@ -36,17 +37,12 @@ static void put_given(struct page *page, const ingle_exercise *exercise,
     ingle_amount amount = {0, 0, 0};
     const ingle_quantity *quantity = &quantities[given->quantity];
     ingle_survey_get(exercise->survey, quantity, given->item, &amount, NULL);
+    ingle_format format = {.size = sizeof format, .unit = given->unit};
+    struct text text = text_start(words, sizeof words);
+    words_add_amount_of(&text, quantity, &amount, &format);
     page_open(page, PAGE_ITEM);
     put_label(page, exercise, given);
-    if (amount.dimension == INGLE_CHOICE) {
-        page_run(page, PAGE_PLAIN, ingle_quantity_choice_label(quantity, (size_t)amount.value));
-    } else if (amount.dimension == INGLE_FLAG) {
-        page_run(page, PAGE_PLAIN, amount.value != 0 ? "yes" : "no");
-    } else {
-        ingle_format format = {.size = sizeof format, .unit = given->unit};
-        ingle_amount_format(&amount, &format, words, sizeof words, NULL);
-        page_run(page, PAGE_PLAIN, words);
-    }
+    page_run(page, PAGE_PLAIN, words);
     page_run(page, PAGE_PLAIN, ".");
     page_close(page);
 }

@@ -6,6 +6,7 @@
 
 #include "base/text.h"
 #include "check/report.h"
+#include "check/words.h"
 #include "survey/survey.h"
 
 #include <string.h>
@@ -17,20 +18,6 @@ ingle_format explain_format(const struct page *page, const ingle_standard *stand
     const ingle_unit *unit = page->how.unit;
     return (ingle_format){.size = sizeof(ingle_format),
                           .unit = unit != NULL ? unit : ingle_standard_unit(standard)};
-}
-
-static void add_amount(struct text *text, const ingle_quantity *quantity,
-                       const ingle_amount *amount, const ingle_format *format)
-{
-    char words[96] = "";
-    if (amount->dimension == INGLE_CHOICE) {
-        text_add(text, ingle_quantity_choice_label(quantity, (size_t)amount->value));
-    } else if (amount->dimension == INGLE_FLAG) {
-        text_add(text, amount->value != 0 ? "yes" : "no");
-    } else {
-        ingle_amount_format(amount, format, words, sizeof words, NULL);
-        text_add(text, words);
-    }
 }
 
 static const char *relation_words(ingle_relation relation)
@@ -49,7 +36,7 @@ void explain_required(const ingle_finding *finding, const ingle_format *format, 
     ingle_amount required;
     if (ingle_finding_required(finding, &required)) {
         text_add(&text, relation_words(ingle_finding_relation(finding)));
-        add_amount(&text, ingle_finding_quantity(finding), &required, format);
+        words_add_amount_of(&text, ingle_finding_quantity(finding), &required, format);
     }
 }
 
@@ -69,24 +56,18 @@ void explain_measured(const ingle_finding *finding, const ingle_format *format, 
     if (!ingle_finding_measured(finding, &amount)) {
         return;
     }
-    add_amount(&text, ingle_finding_quantity(finding), &amount, format);
+    words_add_amount_of(&text, ingle_finding_quantity(finding), &amount, format);
     amount.value = tolerance_of(finding);
     if (amount.value > 0) {
         text_add(&text, " ± ");
-        add_amount(&text, ingle_finding_quantity(finding), &amount, format);
+        words_add_amount_of(&text, ingle_finding_quantity(finding), &amount, format);
     }
-}
-
-static ingle_status finding_text(const void *finding, int32_t part, const ingle_format *format,
-                                 char *buffer, size_t capacity, size_t *length)
-{
-    return ingle_finding_text(finding, part, format, buffer, capacity, length);
 }
 
 const char *explain_text(struct page *page, const ingle_finding *finding, ingle_finding_part part)
 {
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
-    return page_text_of(page, finding_text, finding, part, &format);
+    return page_finding_text(page, finding, part, &format);
 }
 
 /* Something seen, of which the sentence says all: it has no amounts, and nothing is worked out. */
@@ -146,7 +127,7 @@ static void put_amounts(struct page *page, const ingle_finding *finding)
     }
     if (ingle_finding_margin(finding, &margin) && margin.dimension <= INGLE_COUNT) {
         struct text text = text_start(words, sizeof words);
-        add_amount(&text, quantity, &margin, &format);
+        words_add_amount_of(&text, quantity, &margin, &format);
         page_fact(page, "Margin", words);
     }
 }

@@ -12,21 +12,12 @@
 
 ingle_status ingle_worksheet_new(const ingle_allocator *allocator, ingle_worksheet **worksheet)
 {
-    ingle_allocator taken;
-    if (worksheet == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_worksheet *made = worksheet == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *worksheet = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_worksheet *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *worksheet = made;
-    return INGLE_OK;
+    return status;
 }
 
 void ingle_worksheet_free(ingle_worksheet *worksheet)

@@ -14,22 +14,15 @@
 
 ingle_status ingle_assessment_new(const ingle_allocator *allocator, ingle_assessment **assessment)
 {
-    ingle_allocator taken;
-    if (assessment == NULL) {
-        return INGLE_ERROR_ARGUMENT;
-    }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_assessment *made =
+        assessment == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made == NULL) {
         return status;
     }
-    ingle_assessment *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    made->reckoning.allocator = taken;
+    made->reckoning.allocator = made->allocator;
     *assessment = made;
-    return INGLE_OK;
+    return status;
 }
 
 void ingle_assessment_free(ingle_assessment *assessment)

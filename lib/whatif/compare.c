@@ -9,21 +9,13 @@
 
 ingle_status ingle_comparison_new(const ingle_allocator *allocator, ingle_comparison **comparison)
 {
-    ingle_allocator taken;
-    if (comparison == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_comparison *made =
+        comparison == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *comparison = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_comparison *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *comparison = made;
-    return INGLE_OK;
+    return status;
 }
 
 static void clear(ingle_comparison *comparison)

@@ -6,6 +6,7 @@
 
 #include "base/memory.h"
 #include "base/text.h"
+#include "check/words.h"
 #include "pages/page.h"
 
 #include <string.h>
@@ -26,12 +27,6 @@ static ingle_format format_for(const struct comparing *comparing, const ingle_st
                           .unit = unit != NULL ? unit : ingle_standard_unit(standard)};
 }
 
-static ingle_status finding_text(const void *finding, int32_t part, const ingle_format *format,
-                                 char *buffer, size_t capacity, size_t *length)
-{
-    return ingle_finding_text(finding, part, format, buffer, capacity, length);
-}
-
 /* ---- what is required, in a few words ------------------------------------------------------- */
 
 static const char *relation_word(ingle_relation relation)
@@ -47,20 +42,11 @@ static void add_required(struct text *text, const ingle_finding *finding,
                          const ingle_format *format)
 {
     ingle_amount required;
-    char amount[64] = "";
     if (!ingle_finding_required(finding, &required)) {
         return;
     }
-    const ingle_quantity *quantity = ingle_finding_quantity(finding);
     text_add(text, relation_word(ingle_finding_relation(finding)));
-    if (required.dimension == INGLE_CHOICE) {
-        text_add(text, ingle_quantity_choice_label(quantity, (size_t)required.value));
-    } else if (required.dimension == INGLE_FLAG) {
-        text_add(text, required.value != 0 ? "yes" : "no");
-    } else {
-        ingle_amount_format(&required, format, amount, sizeof amount, NULL);
-        text_add(text, amount);
-    }
+    words_add_amount_of(text, ingle_finding_quantity(finding), &required, format);
     text_add(text, ": ");
 }
 
@@ -80,7 +66,7 @@ static const char *in_short(struct comparing *comparing, const ingle_finding *fi
 static const char *label_of(struct comparing *comparing, const ingle_finding *finding)
 {
     ingle_format format = format_for(comparing, ingle_finding_standard(finding));
-    return page_text_of(comparing->page, finding_text, finding, INGLE_FINDING_LABEL, &format);
+    return page_finding_text(comparing->page, finding, INGLE_FINDING_LABEL, &format);
 }
 
 /* ---- which lines are shown ------------------------------------------------------------------ */

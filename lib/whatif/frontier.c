@@ -9,21 +9,12 @@ enum { FRONTIER_PARTS = 40 };
 
 ingle_status ingle_frontier_new(const ingle_allocator *allocator, ingle_frontier **frontier)
 {
-    ingle_allocator taken;
-    if (frontier == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_frontier *made = frontier == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *frontier = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_frontier *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *frontier = made;
-    return INGLE_OK;
+    return status;
 }
 
 static void clear(ingle_frontier *frontier)

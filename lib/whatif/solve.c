@@ -11,21 +11,12 @@
 
 ingle_status ingle_solution_new(const ingle_allocator *allocator, ingle_solution **solution)
 {
-    ingle_allocator taken;
-    if (solution == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_solution *made = solution == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *solution = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_solution *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *solution = made;
-    return INGLE_OK;
+    return status;
 }
 
 void ingle_solution_free(ingle_solution *solution)

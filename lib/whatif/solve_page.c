@@ -5,6 +5,7 @@
 #include "whatif/solve.h"
 
 #include "base/text.h"
+#include "check/words.h"
 #include "pages/page.h"
 
 #include <string.h>
@@ -34,30 +35,16 @@ static struct solving_page page_of(struct page *page, const ingle_quantity *quan
 
 /* ---- values in words ------------------------------------------------------------------------ */
 
-static void add_value(struct text *text, const ingle_quantity *quantity,
-                      const ingle_amount *amount, const ingle_format *format)
-{
-    char words[64] = "";
-    if (amount->dimension == INGLE_CHOICE) {
-        text_add(text, ingle_quantity_choice_label(quantity, (size_t)amount->value));
-    } else if (amount->dimension == INGLE_FLAG) {
-        text_add(text, amount->value != 0 ? "yes" : "no");
-    } else {
-        ingle_amount_format(amount, format, words, sizeof words, NULL);
-        text_add(text, words);
-    }
-}
-
 /* `from 16 in to 20 in`, or the one value. */
 static void add_interval(struct text *text, const struct solving_page *solving,
                          const ingle_interval *interval)
 {
     if (interval->least.value != interval->most.value) {
         text_add(text, "from ");
-        add_value(text, solving->quantity, &interval->least, &solving->format);
+        words_add_amount_of(text, solving->quantity, &interval->least, &solving->format);
         text_add(text, " to ");
     }
-    add_value(text, solving->quantity, &interval->most, &solving->format);
+    words_add_amount_of(text, solving->quantity, &interval->most, &solving->format);
 }
 
 static void add_obstacle(struct text *text, const char *where, const ingle_rule *rule,
@@ -83,14 +70,14 @@ static void put_range(const struct solving_page *solving, const ingle_range *ran
     ingle_quantity_range(range->quantity, &amount, NULL);
     amount.value = range->from;
     text_add(&text, "Asked from ");
-    add_value(&text, range->quantity, &amount, &solving->format);
+    words_add_amount_of(&text, range->quantity, &amount, &solving->format);
     text_add(&text, " to ");
     amount.value = range->to;
-    add_value(&text, range->quantity, &amount, &solving->format);
+    words_add_amount_of(&text, range->quantity, &amount, &solving->format);
     if (amount.dimension <= INGLE_COUNT) {
         text_add(&text, ", every ");
         amount.value = range->step;
-        add_value(&text, range->quantity, &amount, &solving->format);
+        words_add_amount_of(&text, range->quantity, &amount, &solving->format);
     }
     text_add(&text, ", all else as surveyed.");
     page_line(solving->page, PAGE_PARAGRAPH, words);
@@ -126,12 +113,12 @@ static void put_nearest(const struct solving_page *solving, const ingle_solution
         return;
     }
     text_add(&text, direction > 0 ? "The nearest above is " : "The nearest below is ");
-    add_value(&text, solving->quantity, &nearest, &solving->format);
+    words_add_amount_of(&text, solving->quantity, &nearest, &solving->format);
     text_add(&text, ", which is ");
     ingle_amount change = nearest;
     change.value = direction > 0 ? nearest.value - solution->now.value
                                  : solution->now.value - nearest.value;
-    add_value(&text, solving->quantity, &change, &solving->format);
+    words_add_amount_of(&text, solving->quantity, &change, &solving->format);
     text_add(&text, direction > 0 ? " more." : " less.");
     page_line(solving->page, PAGE_ITEM, words);
 }
@@ -146,7 +133,7 @@ static void put_now(const struct solving_page *solving, const ingle_solution *so
         page_line(page, PAGE_PARAGRAPH, "It was not measured.");
         return;
     }
-    add_value(&text, solving->quantity, &solution->now, &solving->format);
+    words_add_amount_of(&text, solving->quantity, &solution->now, &solving->format);
     page_open(page, PAGE_ITEM);
     page_run(page, PAGE_PLAIN, words);
     page_run(page, PAGE_PLAIN, ": ");
@@ -222,7 +209,7 @@ static const char *frontier_cell(void *context, size_t row, size_t column, enum 
     const ingle_solution *solution = rows->frontier->solutions[row];
     struct text text = text_start(rows->cell, sizeof rows->cell);
     if (column == 0) {
-        add_value(&text, rows->frontier->with.quantity, &rows->frontier->values[row],
+        words_add_amount_of(&text, rows->frontier->with.quantity, &rows->frontier->values[row],
                   &rows->solving->format);
         return rows->cell;
     }

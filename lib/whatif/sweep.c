@@ -9,21 +9,12 @@
 
 ingle_status ingle_sweep_new(const ingle_allocator *allocator, ingle_sweep **sweep)
 {
-    ingle_allocator taken;
-    if (sweep == NULL) {
-        return INGLE_ERROR_ARGUMENT;
+    ingle_status status = INGLE_ERROR_ARGUMENT;
+    ingle_sweep *made = sweep == NULL ? NULL : object_new(allocator, sizeof *made, &status);
+    if (made != NULL) {
+        *sweep = made;
     }
-    ingle_status status = allocator_take(&taken, allocator);
-    if (status != INGLE_OK) {
-        return status;
-    }
-    ingle_sweep *made = allocator_new(&taken, sizeof *made);
-    if (made == NULL) {
-        return INGLE_ERROR_MEMORY;
-    }
-    made->allocator = taken;
-    *sweep = made;
-    return INGLE_OK;
+    return status;
 }
 
 static void clear(ingle_sweep *sweep)
