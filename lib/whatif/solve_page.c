@@ -62,9 +62,19 @@ static void add_obstacle(struct text *text, const char *where, const ingle_rule 
 
 /* ---- the parts ------------------------------------------------------------------------------ */
 
+static bool is_word(const ingle_quantity *quantity)
+{
+    return quantity->dimension == INGLE_CHOICE || quantity->dimension == INGLE_FLAG;
+}
+
 static void put_range(const struct solving_page *solving, const ingle_range *range)
 {
     char words[WORDS_SIZE];
+    if (is_word(range->quantity)) {
+        page_line(solving->page, PAGE_PARAGRAPH,
+                  "Asked of each of its choices, all else as surveyed.");
+        return;
+    }
     struct text text = text_start(words, sizeof words);
     ingle_amount amount;
     ingle_quantity_range(range->quantity, &amount, NULL);
@@ -74,13 +84,23 @@ static void put_range(const struct solving_page *solving, const ingle_range *ran
     text_add(&text, " to ");
     amount.value = range->to;
     words_add_amount_of(&text, range->quantity, &amount, &solving->format);
-    if (amount.dimension <= INGLE_COUNT) {
-        text_add(&text, ", every ");
-        amount.value = range->step;
-        words_add_amount_of(&text, range->quantity, &amount, &solving->format);
-    }
+    text_add(&text, ", every ");
+    amount.value = range->step;
+    words_add_amount_of(&text, range->quantity, &amount, &solving->format);
     text_add(&text, ", all else as surveyed.");
     page_line(solving->page, PAGE_PARAGRAPH, words);
+}
+
+/* Choices have no order that people would know: each stands for itself. */
+static void put_choices(const struct solving_page *solving, const ingle_interval *interval)
+{
+    ingle_amount choice = interval->least;
+    for (; choice.value <= interval->most.value; choice.value++) {
+        char words[WORDS_SIZE];
+        struct text text = text_start(words, sizeof words);
+        words_add_amount_of(&text, solving->quantity, &choice, &solving->format);
+        page_line(solving->page, PAGE_ITEM, words);
+    }
 }
 
 static void put_intervals(const struct solving_page *solving, const ingle_solution *solution)
@@ -93,6 +113,10 @@ static void put_intervals(const struct solving_page *solving, const ingle_soluti
         const ingle_interval *interval = &solution->intervals[i];
         char words[WORDS_SIZE];
         struct text text = text_start(words, sizeof words);
+        if (is_word(solving->quantity)) {
+            put_choices(solving, interval);
+            continue;
+        }
         add_interval(&text, solving, interval);
         add_obstacle(&text, "below", interval->below, interval->below_standard);
         add_obstacle(&text, "above", interval->above, interval->above_standard);
