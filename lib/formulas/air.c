@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * Air: an area of vents by the heat that closed appliances give, a duct as wide as a round one.
+ * Air: an area of vents by the heat that closed appliances give, a duct as wide as a round one, a
+ * flow by the size of the opening.
  */
 #include "formulas/formula.h"
 #include "measure/circle.h"
@@ -70,4 +71,74 @@ const struct formula formula_circle = {
     .text = "What is required is the area of a circle of `diameter`.",
     .numbers = {{"diameter", INGLE_LENGTH, INGLE_SCALE_USUAL}},
     .required = circle_required,
+};
+
+/* Numbers of `area-above-heat`. */
+enum { ABOVE_UP_TO, ABOVE_AREA, ABOVE_MORE };
+
+static enum outcome above_heat_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t heat = 0;
+    int64_t more;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &heat);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    int64_t up_to = calculation->numbers[ABOVE_UP_TO];
+    if (!area_for(calculation, ABOVE_MORE, heat > up_to ? heat - up_to : 0, &more) ||
+        !wide_add(calculation->numbers[ABOVE_AREA], more, required)) {
+        return OUTCOME_OVERFLOW;
+    }
+    RECORD_STEP(calculation, .label = "required",
+                .expression = heat > up_to ? "{1}, and {3} for each kW of {0} above {2}"
+                                           : "{0} ≤ {2}, so {1}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], heat),
+                             operand_number(calculation, ABOVE_AREA),
+                             operand_number(calculation, ABOVE_UP_TO),
+                             operand_number(calculation, ABOVE_MORE)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_area_above_heat = {
+    .name = "area-above-heat",
+    .text = "What is required is `area` where the rule's input is no more than `up-to`, and `more` "
+            "on top for each kilowatt above it.",
+    .numbers = {{"up-to", INGLE_POWER, INGLE_SCALE_USUAL},
+                {"area", INGLE_AREA, INGLE_SCALE_USUAL},
+                {"more", INGLE_AREA, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = above_heat_required,
+};
+
+/* ---- a flow of air -------------------------------------------------------------------------- */
+
+static enum outcome flow_by_area_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t area = 0;
+    calculation->area_scale = INGLE_SCALE_LARGE;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &area);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    if (!wide_multiply_divide((uint64_t)area, (uint64_t)calculation->numbers[0],
+                              (uint64_t)SQUARE_METRES(1), calculation->rounding, required, NULL)) {
+        return OUTCOME_OVERFLOW;
+    }
+    RECORD_STEP(calculation, .label = "required", .expression = "{1} for each m2 of {0}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], area),
+                             operand_number(calculation, 0)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_flow_by_area = {
+    .name = "flow-by-area",
+    .text = "What is required is `each`, in m3 in the hour, for each square metre of the rule's "
+            "input, parts counted.",
+    .numbers = {{"each", INGLE_RATIO, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = flow_by_area_required,
 };

@@ -64,6 +64,7 @@ extern const struct formula formula_fixed;
 extern const struct formula formula_share;
 extern const struct formula formula_share_or_least;
 extern const struct formula formula_input_plus;
+extern const struct formula formula_input_plus_or_least;
 extern const struct formula formula_input_or_most;
 extern const struct formula formula_within;
 extern const struct formula formula_above_step;
@@ -87,6 +88,10 @@ extern const struct formula formula_raised_from_whole_steps;
 /* air.c */
 extern const struct formula formula_area_by_heat;
 extern const struct formula formula_circle;
+extern const struct formula formula_area_above_heat;
+extern const struct formula formula_flow_by_area;
+/* outlet.c */
+extern const struct formula formula_within_by_heat;
 /* smoke_chamber.c */
 extern const struct formula formula_by_smoke_chamber_walls;
 /* trim.c */

@@ -107,6 +107,39 @@ const struct formula formula_input_plus = {
     .required = input_plus_required,
 };
 
+/* Numbers of `input-plus-or-least`. */
+enum { PLUS_MORE, PLUS_LEAST };
+
+static enum outcome input_plus_or_least_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t input = 0;
+    int64_t sum;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &input);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    if (!wide_add(input, calculation->numbers[PLUS_MORE], &sum)) {
+        return OUTCOME_OVERFLOW;
+    }
+    int64_t least = calculation->numbers[PLUS_LEAST];
+    *required = sum > least ? sum : least;
+    RECORD_STEP(calculation, .label = "required", .expression = "the greater of {0} + {1} and {2}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input),
+                             operand_number(calculation, PLUS_MORE),
+                             operand_number(calculation, PLUS_LEAST)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_input_plus_or_least = {
+    .name = "input-plus-or-least",
+    .text = "What is required is the rule's input and `more`, and never less than `least`.",
+    .numbers = {{"more", AS_JUDGED, INGLE_SCALE_USUAL}, {"least", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = input_plus_or_least_required,
+};
+
 static enum outcome input_or_most_required(struct calculation *calculation, int64_t *required)
 {
     int64_t input = 0;

@@ -44,6 +44,8 @@ extern const struct publication publication_ontario;
 extern const struct publication publication_canada;
 extern const struct publication publication_csa_b365;
 extern const struct publication publication_england;
+extern const struct publication publication_nhbc;
+extern const struct publication publication_ireland;
 extern const struct publication publication_europe;
 extern const struct publication publication_australia;
 extern const struct publication publication_nfpa_54;

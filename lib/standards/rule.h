@@ -12,7 +12,7 @@
 
 #include <ingle/standards.h>
 
-enum { RULE_CONDITIONS = 6 };
+enum { RULE_CONDITIONS = 8 };
 
 /* Amounts are asked by the values as measured, without their tolerances. */
 enum condition_test { IS = 1, IS_NOT, AT_LEAST, MORE_THAN, AT_MOST, LESS_THAN };

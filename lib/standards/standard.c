@@ -45,6 +45,8 @@ static const struct publication *const publications[] = {
     &publication_canada,
     &publication_csa_b365,
     &publication_england,
+    &publication_nhbc,
+    &publication_ireland,
     &publication_europe,
     &publication_australia,
     &publication_nfpa_54,

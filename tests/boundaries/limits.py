@@ -18,6 +18,7 @@ INPUTS = {"length": (42 * INCH, 42 * INCH + 1), "area": (1080 * SQUARE_INCH,
           "ratio": (RATIO_ONE, RATIO_ONE + 1)}
 SLOPES = (RATIO_ONE * 6 // 12, RATIO_ONE * 7 // 12)
 BY_LISTING = "by-listing"
+SQUARE_METRE = 10 ** 18
 PI = Fraction("3.14159265358979323846264338327950288")
 
 
@@ -114,6 +115,18 @@ def input_plus(row):
         yield around_judged(row, ("more",), {row.source: amount}, amount + more)
     amount = INPUTS[row.source_dimension][0]
     yield around_source(row, ("more",), amount + more, amount, lambda source: source + more)
+
+
+def input_plus_or_least(row):
+    more, least = row.numbers["more"], row.numbers["least"]
+    even = least - more  # from here on the sum is the greater
+
+    def required(source):
+        return max(source + more, least)
+
+    yield around_judged(row, ("least",), {row.source: even - 1}, least)
+    yield around_judged(row, ("more",), {row.source: even + INCH}, required(even + INCH))
+    yield around_source(row, ("more", "least"), least, even, required)
 
 
 def input_or_most(row):
@@ -375,7 +388,63 @@ def circle(row):
     yield around_judged(row, ("diameter",), {}, int(PI * square / 4) + 1)
 
 
+def area_above_heat(row):
+    """An area up to a heat output, and so much for each kilowatt above it."""
+    up_to, area, more = (row.numbers[name] for name in ("up-to", "area", "more"))
+
+    def required(heat):
+        exact = area + Fraction(more * max(0, heat - up_to), KILOWATT)
+        return -(-exact.numerator // exact.denominator)
+
+    for heat in (up_to - KILOWATT, up_to):
+        yield around_judged(row, ("area",), {row.source: heat}, area)
+    yield around_source(row, ("up-to",), area, up_to, required)
+    for heat in (up_to + KILOWATT, up_to + 3 * KILOWATT + 7):
+        yield around_judged(row, ("more",), {row.source: heat}, required(heat))
+
+
+def flow_by_area(row):
+    each = row.numbers["each"]
+
+    def required(area):
+        return -(-area * each // SQUARE_METRE)
+
+    for area in INPUTS["area"]:
+        yield around_judged(row, ("each",), {row.source: area}, required(area))
+    half = SQUARE_METRE // 2
+    step = -(-SQUARE_METRE // each)  # one base unit of air
+    yield around_judged(row, ("each",), {row.source: half + step}, required(half + step))
+
+
+def within_by_heat(row):
+    """A limit within a radius that grows with each step of heat begun, up to a greatest one."""
+    limit, within_, up_to, every, more, most = (row.numbers[name] for name in (
+        "limit", "within", "up-to", "every", "more", "most"))
+    near, heat = row.sources
+
+    def radius(heat):
+        return min(within_ + more * max(0, -(-(heat - up_to) // every)), most)
+
+    def required(distance, heat):
+        return limit if distance <= radius(heat) else NOT_APPLICABLE
+
+    yield around_judged(row, ("limit",), {near: within_, heat: up_to}, limit)
+    for steps in (0, 1, 2, (most - within_) // more + 1):
+        hot = up_to + every * steps
+        yield Probe(("within", "more", "most"), {row.judged: limit - 1, heat: hot}, near,
+                    radius(hot), tuple(verdict(row, limit - 1, required(radius(hot) + off, hot))
+                                       for off in (-1, 0, 1)))
+    for steps in (0, 1, 2):
+        hot, far = up_to + every * steps, within_ + more * steps + 1
+        yield Probe(("up-to", "every"), {row.judged: limit - 1, near: far}, heat, hot,
+                    tuple(verdict(row, limit - 1, required(far, hot + off)) for off in (-1, 0, 1)))
+
+
 FORMULAS = {
+    "area-above-heat": area_above_heat,
+    "flow-by-area": flow_by_area,
+    "within-by-heat": within_by_heat,
+    "input-plus-or-least": input_plus_or_least,
     "circle": circle,
     "area-by-heat": area_by_heat,
     "raised-above-begun-steps": lambda row: raised(row, False, True),

@@ -321,7 +321,9 @@ ENDS = {("nfpa-211-inspections", "inspection-opened-up", "limit",
 
 # Where another row of the same rule takes over with the same number: nothing is to be seen there.
 TAKEN_OVER = {("adj-2010", "flue-area", "opening.width"),
-              ("adj-2010", "flue-shorter-side", "opening.width")}
+              ("adj-2010", "flue-shorter-side", "opening.width"),
+              ("adj-2010", "adjacent-wall-above-hearth", "adjacent-wall.hearth-distance"),
+              ("nhbc-2011", "room-vent-area", "gas.input")}
 
 
 class Boundaries(unittest.TestCase):

@@ -1,17 +1,17 @@
 # SPDX-License-Identifier: MIT
 """The oracle for other countries than the United States: judges a survey by the rules of
-abroad_rules.py and canada_rules.py, apart from the library and with exact fractions."""
+canada_rules.py and europe_rules.py, apart from the library and with exact fractions."""
 from collections import namedtuple
 from itertools import product
 from math import ceil, floor
 
-import abroad_rules
 import amounts
 import canada_rules
+import europe_rules
 import rules
 from abroad_rules import BY_LISTING, LISTINGS, OUTSIDE
 
-STANDARDS = {**abroad_rules.STANDARDS, **canada_rules.STANDARDS}
+STANDARDS = {**canada_rules.STANDARDS, **europe_rules.STANDARDS}
 
 DIMENSIONS = {key: dimension for dimension, keys in {
     'length': '''opening/width opening/height opening/total-length flue/diameter flue/width
@@ -40,8 +40,20 @@ DIMENSIONS = {key: dimension for dimension, keys in {
         hearth/sheet-metal wall/shield-metal wall/bottom-gap wall/shield-beside wall/shield-above
         wall/by-listing listing/hearth-front listing/hearth-side listing/hearth-back
         listing/smoke-chamber-wall insert/hearth-front insert/projection insert/body-left
-        insert/body-right''',
-    'area': 'opening/area opening/total-area flue/net-area throat/area vent/area air/area',
+        insert/body-right
+        firebox/above-floor firebox/unit-thickness hearth/clear-back gas/support-height
+        gas/back-clearance gas/side-clearance gas/top-clearance gas/hearth-front gas/hearth-left
+        gas/hearth-right cap/terminal-length cap/terminal-built-in neighbour/clear
+        separation/pipe-to-shield separation/pipe-shield-overlap separation/pipe-shield-gap
+        chimney/firebrick-thickness footing/thickness footing/wall-height flue/element-height
+        flue/above-floor-protector insert/flue-clearance wall/shield-to-appliance
+        wall/shield-above-appliance wall/shield-thickness recess/side-thickness
+        recess/back-thickness recess/base-thickness recess/top-thickness
+        adjacent-wall/hearth-distance adjacent-wall/appliance-distance adjacent-wall/thickness
+        adjacent-wall/above-appliance adjacent-wall/above-hearth hood/thickness''',
+    'area': '''opening/area opening/total-area flue/net-area throat/area vent/area air/area
+        listing/vent-area''',
+    'ratio': 'air/supply firebox/unit-net-volume',
     'angle': 'flue/slope smoke-chamber/slope house/roof-pitch',
     'count': 'flue/bends',
     'power': 'appliance/output gas/input'}.items() for key in keys.split()}
@@ -57,6 +69,13 @@ ASSUMED = {
     'chimney/firebrick-wythe': False, 'flue/listed-with-oil': False, 'firebox/air-chamber': False,
     'fireplace/in-exterior-wall': False, 'lintel/steel': True, 'smoke-chamber/back-exposed': False,
     'insert/in-factory-built': False, 'wall/protection': 'none', 'stove/type': 'radiant',
+    'throat/can-be-measured': True, 'hearth/back-to-wall': False, 'stove/smoke-exempt': False,
+    'listing/small-pellet-flue': False, 'gas/flame-raised': False, 'gas/back-boiler': False,
+    'gas/shielded': False, 'gas/low-clearance-rate': False, 'house/combustible-floor': True,
+    'cap/terminal': False, 'separation/pipe-insulated': False, 'separation/pipe-shield': False,
+    'vent/maker-asks-more': False, 'chimney/rubble-stone': False,
+    'chimney/heat-class': 'residential', 'air/supply-shared': False,
+    'wall/shield-fire-rated': False, 'recess/construction': 'solid', 'hood/metal': False,
     'gas/appliance': 'none', 'wall/shield-face': 'none', 'wall/shield-layers': 'none',
 }
 Finding = namedtuple('Finding', 'rule subject relation verdict required measured margin dimension')
@@ -315,7 +334,7 @@ def judge(rule, facts, item):
 
 
 ALONE = 'no list'
-REPEATING = ('trim', 'nearby', 'window', 'neighbour', 'wall')
+REPEATING = ('trim', 'nearby', 'window', 'neighbour', 'wall', 'adjacent-wall')
 
 
 def items_of(rule, facts):
@@ -340,7 +359,8 @@ def settle(found):
 def judged(document, standard):
     """Each finding that a report without rules that do not apply has to have, with its rule."""
     facts, chosen = Facts(document), document.get('readings', {})
-    defaults = {'area-rows': 'upper-limits', 'hearth-steps': 'round-up'}
+    defaults = {'area-rows': 'upper-limits', 'hearth-steps': 'round-up',
+                'nhbc-separation': 'outer-face'}
     found = []
     for rule in STANDARDS[standard]:
         if rule.option:

@@ -3,7 +3,6 @@
 from itertools import zip_longest
 
 import abroad
-import abroad_rules
 import conditions
 import gas
 import generate
@@ -21,7 +20,7 @@ def findings(document, standard):
     found, survey = [], rules.Survey(document)
     for standards, told in ((rules.STANDARDS, rules.check), (gas.STANDARDS, gas.findings),
                             (stoves.STANDARDS, stoves.findings),
-                            (abroad_rules.STANDARDS, abroad.findings)):
+                            (abroad.STANDARDS, abroad.findings)):
         if standard in standards:
             found += told(document, standard)
     return found + conditions.findings(survey, standard) + history.findings(survey, standard)

@@ -8,9 +8,10 @@ from fractions import Fraction
 
 import abroad
 import canada_rules
+import europe_rules
 import generate
 from abroad_rules import LISTINGS, M2, MM, MM2, M
-from amounts import DEGREE, KILOWATT
+from amounts import DEGREE, KILOWATT, RATIO_ONE
 
 FLAGS = (True, False)
 SEEN = {
@@ -21,7 +22,13 @@ SEEN = {
     'chimney/liner': ('clay', 'stainless', 'other'), 'chimney/place': ('interior', 'exterior'),
     'chimney/flues': ('single', 'separate'), 'opening/exposure': ('front', 'front', 'more-sides'),
     'trim/side': ('above', 'above', 'left', 'right'), 'damper/state': ('working', 'removed'),
-    'gas/appliance': ('log-set', 'log-set', 'room-heater', 'none'),
+    'gas/appliance': ('log-set', 'log-set', 'insert', 'room-heater', 'none'),
+    'throat/can-be-measured': (True, False, False), 'throat/present': (True, True, False),
+    'outlet/parapet': (True, True, False),
+    'recess/construction': ('solid', 'back-to-back', 'cavity', 'prefabricated'),
+    'house/storeys': ('one', 'one', 'two', 'more'),
+    'chimney/heat-class': ('residential', 'residential', 'low', 'medium'),
+    'floor/protection': ('none', 'ember', 'listed-protector'),
     'gas/vent': ('chimney', 'direct'),
     'co-alarm/place': ('none', 'ceiling', 'wall'),
     'wall/surface': ('wall', 'ceiling'),
@@ -39,9 +46,10 @@ SEEN = {
 KINDS = ('masonry-fireplace',) * 6 + ('stove', 'stove', 'insert', 'pellet-stove', 'masonry-heater',
                                       'factory-built-fireplace')
 STOVES_ONLY = ('csa-b365', 'csa-b365-1991', 'common-practice-canada', 'as-nzs-2918-2001',
-               'arrete-1980')
-MANY_RULES = ('obc-2012',) * 4 + ('adj-2010',) * 2  # come up the more often
-OPTIONS = {'area-rows': ('upper-limits', 'rounded'), 'hearth-steps': ('round-up', 'whole-steps')}
+               'arrete-1980', 'nhbc-northern-ireland-2011', 'common-practice-australia')
+MANY_RULES = ('obc-2012',) * 4 + ('adj-2010', 'nhbc-2020') * 2  # come up the more often
+OPTIONS = {'area-rows': ('upper-limits', 'rounded'), 'hearth-steps': ('round-up', 'whole-steps'),
+           'nhbc-separation': ('outer-face', 'scotland')}
 TOLERANCES = ('1 mm', '3 mm', '0.000001 mm', '1 cm')
 SMALLEST = {'opening/width': 160 * MM, 'opening/height': 160 * MM, 'opening/area': M2 // 20,
             'opening/total-length': 160 * MM, 'opening/total-area': M2 // 20,
@@ -74,6 +82,14 @@ def known_limits():
         limits.setdefault(key, set()).update({each * MM for each in (400, 450, 475, 500, 525, 550)})
     raises = limits.setdefault('hearth/firebox-raise', set())
     raises.update({each * MM for each in (150, 300, 350, 400, 450)})
+    limits['cap/terminal-built-in'] = {125 * MM, 150 * MM}
+    limits['cap/terminal-length'] = {500 * MM, 600 * MM}
+    limits.setdefault('vent/area', set()).update(
+        area * MM2 for area in europe_rules.VENTS.values())
+    limits['opening/width'].update(width * MM for width in europe_rules.VENTS)
+    limits['separation/pipe-diameter'] = {150 * MM}
+    for key in ('separation/pipe-to-shield', 'separation/pipe-shield-overlap'):
+        limits[key] = {225 * MM}
     for line in canada_rules.ANGLES:
         for name, size in zip(('longer-leg', 'shorter-leg', 'angle-thickness'), line[1:]):
             limits.setdefault(f'lintel/{name}', set()).add(int(Fraction(size) * MM))
@@ -82,16 +98,20 @@ def known_limits():
 
 LIMITS = known_limits()
 USUAL = {'length': (10 * MM, 2 * M), 'area': (M2 // 50, 2 * M2), 'angle': (0, 60 * DEGREE),
-         'power': (KILOWATT, 60 * KILOWATT), 'count': (0, 6)}
+         'power': (KILOWATT, 60 * KILOWATT), 'count': (0, 6), 'ratio': (0, 500 * RATIO_ONE)}
 # Things that are never large.
 THIN = ('hearth/facing', 'air/', 'vent/aper', 'firebox/', 'lintel/', 'flue/liner',
         'chimney/parging', 'cap/', 'wall/air', 'hearth/thickness', 'hearth/ex', 'hearth/edge',
         'smoke-chamber/wall', 'chimney/wall', 'hearth/unit', 'wall/bottom',
-        'smoke-chamber/exposed', 'listing/smoke')
+        'smoke-chamber/exposed', 'listing/smoke', 'recess/', 'hood/', 'adjacent-wall/thickness',
+        'gas/', 'separation/pipe-shield', 'wall/shield-to', 'wall/shield-thickness',
+        'chimney/firebrick', 'insert/flue')
 SHEETS = ('hearth/sheet-metal', 'wall/shield-metal')
 STEPS = {'length': (0, 0, 1, MM), 'area': (0, 0, 1, MM2, M2 // 10000, 4 * M2 // 10000),
-         'angle': (0, 0, DEGREE, DEGREE // 2), 'power': (0, 0, KILOWATT // 1000), 'count': (0, 1)}
-GRIDS = {'length': MM, 'area': MM2 * 100, 'angle': DEGREE, 'power': KILOWATT // 10, 'count': 1}
+         'angle': (0, 0, DEGREE, DEGREE // 2), 'power': (0, 0, KILOWATT // 1000), 'count': (0, 1),
+         'ratio': (0, 0, RATIO_ONE // 1000)}
+GRIDS = {'length': MM, 'area': MM2 * 100, 'angle': DEGREE, 'power': KILOWATT // 10, 'count': 1,
+         'ratio': RATIO_ONE // 1000}
 
 
 def keys_of(standards):
@@ -102,7 +122,8 @@ def keys_of(standards):
              'nearby/distance', 'nearby/rise', 'gas/input',
              'outlet/stack-width', 'separation/pipe-diameter', 'window/distance',
              'neighbour/distance',
-             'chimney/height-above-roof', 'wall/unprotected', 'trim/projection'}
+             'chimney/height-above-roof', 'wall/unprotected', 'trim/projection',
+             'firebox/above-floor', 'cap/terminal-length', 'listing/vent-area'}
     for standard in standards:
         for rule in abroad.STANDARDS[standard]:
             asked |= {rule.key, *(key for key, _, _ in rule.when)}
@@ -124,7 +145,11 @@ class Maker:
         source, dimension = self.source, abroad.DIMENSIONS[key]
         step = source.one(STEPS[dimension] + (None,))
         if key not in LIMITS or step is None or source.chance(0.2):
-            low, high = (10 * MM, 90 * MM) if key.startswith(THIN) else USUAL[dimension]
+            low, high = USUAL[dimension]
+            if dimension in ('length', 'area') and key.startswith(THIN):
+                low, high = 10 * MM, 90 * MM
+            if key == 'firebox/unit-net-volume':
+                high = RATIO_ONE
             if key in SHEETS:
                 return source.whole(1, 100) * MM // 100
             value = GRIDS[dimension] * source.whole(low // GRIDS[dimension],
@@ -138,6 +163,8 @@ class Maker:
         value = self.amount(key) if value is None else value
         if dimension == 'count':
             return value
+        if dimension == 'ratio':
+            return f'{value}/{RATIO_ONE}'
         if dimension == 'power':
             return f'{Fraction(value, KILOWATT)} kW'
         text = generate.exact_text(source, value, dimension)
@@ -163,7 +190,9 @@ class Maker:
             return all(abroad.COMPARE[test](value, wanted) for test, wanted in conditions)
         if key in abroad.DIMENSIONS:
             step = GRIDS[abroad.DIMENSIONS[key]]
-            near = [wanted + off * step for _, wanted in conditions for off in (-40, -1, 0, 1, 40)]
+            far = 1 if abroad.DIMENSIONS[key] == 'count' else 40
+            near = [wanted + off * step for _, wanted in conditions
+                    for off in (-far, -1, 0, 1, far)]
             return self.written(key, self.source.one([each for each in near
                                                       if each >= 0 and fits(each)]))
         options = KINDS if key == 'appliance/kind' else SEEN.get(key, FLAGS)
@@ -228,8 +257,11 @@ class Maker:
             stoves = set(standards) & set(STOVES_ONLY) and source.chance(0.7)
             self.groups.setdefault('appliance', {})['kind'] = ('stove' if stoves
                                                                else source.one(KINDS))
-        if source.chance(0.5):
+        if source.chance(0.7):
             self.aim(standards)
+        if self.groups.get('throat', {}).get('can-be-measured') is False and source.chance(0.5):
+            width = source.one(sorted(europe_rules.VENTS)) * MM  # a vent is printed for these alone
+            self.groups.setdefault('opening', {})['width'] = self.written('opening/width', width)
         self.flue(self.groups.get('flue', {}))
         document = {'id': identity, 'standards': standards, 'survey': self.groups}
         if self.uncertain and source.chance(0.5):

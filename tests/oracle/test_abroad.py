@@ -15,7 +15,7 @@ import canada_rules
 import generate
 import generate_abroad
 
-SURVEYS = 5000
+SURVEYS = 7000
 SHOWN = 4
 PLACES = Fraction(1, 10 ** 9)
 
@@ -35,8 +35,9 @@ def shown(amount, dimension):
         return None
     exact = Fraction(amount['value'] if isinstance(amount, dict) else amount)
     if not isinstance(amount, dict) and dimension != 'count':
-        unit = {'length': 'mm', 'area': 'mm2', 'angle': 'deg', 'power': 'kW'}[dimension]
-        exact = Fraction(amount, amounts.UNITS[dimension][unit])
+        units = {'length': 'mm', 'area': 'mm2', 'angle': 'deg', 'power': 'kW'}
+        exact = Fraction(amount, amounts.RATIO_ONE if dimension == 'ratio'
+                         else amounts.UNITS[dimension][units[dimension]])
     return round(exact / PLACES)
 
 

@@ -186,7 +186,7 @@ static void look_at_numbers(const ingle_standard *standard, const ingle_rule *ru
             assert_true(amount.value <= most.value);
         }
         if (amount.dimension == INGLE_RATIO) {
-            assert_true(amount.value > 0 && amount.value <= 100 * INGLE_RATIO_ONE);
+            assert_true(amount.value > 0 && amount.value <= 1000 * INGLE_RATIO_ONE);
         }
         for (size_t m = 0; m < n; m++) {
             assert_string_not_equal(ingle_rule_number_name(rule, m),

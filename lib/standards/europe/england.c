@@ -1,17 +1,24 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * England: Approved Document J (2010), and the warranty standard NHBC chapter 6.8.
+ * England: Approved Document J (2010), and the practice of its trade.
  *
- * Approved Document J is known mostly from reports of it: its rows are cited, or from memory. A
- * number that was read in NHBC is NHBC's row, not the other's.
+ * It is known mostly from reports of it: its rows are cited, or from memory. A number that was read
+ * in the warranty standard NHBC is that one's row.
  */
 #include "formulas/table.h"
 #include "measure/amounts.h"
 #include "standards/publications.h"
 
-#define OPEN_FIRE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
+#define MASONRY {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
+#define SOLID_FUEL {QUANTITY_APPLIANCE_FUEL, IS_NOT, CHOICE_APPLIANCE_FUEL_GAS}
+#define OPEN_FIRE MASONRY, SOLID_FUEL
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define NO_STOVE {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_STOVE}
 #define PELLET_STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_PELLET_STOVE}
+#define SMOKE_EXEMPT {QUANTITY_STOVE_SMOKE_EXEMPT, IS, true}
+#define ORDINARY_FUEL {QUANTITY_STOVE_SMOKE_EXEMPT, IS, false}
+#define OUTPUT_UP_TO(kilowatts) {QUANTITY_APPLIANCE_OUTPUT, AT_MOST, KILOWATTS(kilowatts)}
+#define OUTPUT_OVER(kilowatts) {QUANTITY_APPLIANCE_OUTPUT, MORE_THAN, KILOWATTS(kilowatts)}
 #define STABILISER {QUANTITY_FLUE_DRAUGHT_STABILISER, IS, true}
 #define NO_STABILISER {QUANTITY_FLUE_DRAUGHT_STABILISER, IS, false}
 #define AIRTIGHT {QUANTITY_HOUSE_AIRTIGHT, IS, true}
@@ -34,8 +41,20 @@
 #define AWAY_FROM_RIDGE {QUANTITY_OUTLET_TO_RIDGE, MORE_THAN, MILLIMETRES(600)}
 #define BELOW_RIDGE {QUANTITY_OUTLET_REACHES_RIDGE, IS, false}
 #define NEAR_FLUE {QUANTITY_SEPARATION_FROM_FLUE, LESS_THAN, MILLIMETRES(200)}
-#define OWN_CHIMNEY {QUANTITY_HOUSE_FLUE_IN_PARTY_WALL, IS, false}
-#define PARTY_WALL {QUANTITY_HOUSE_FLUE_IN_PARTY_WALL, IS, true}
+#define THROAT_IN_REACH {QUANTITY_THROAT_CAN_BE_MEASURED, IS, true}
+#define THROAT_OUT_OF_REACH {QUANTITY_THROAT_CAN_BE_MEASURED, IS, false}
+#define COOL_HEARTH {QUANTITY_LISTING_COOL_HEARTH, IS, true}
+#define HOT_HEARTH {QUANTITY_LISTING_COOL_HEARTH, IS, false}
+#define BUILT(how) {QUANTITY_RECESS_CONSTRUCTION, IS, CHOICE_RECESS_CONSTRUCTION_##how}
+#define ABUTTING {QUANTITY_ADJACENT_WALL_HEARTH_DISTANCE, AT_MOST, 0}
+#define NOT_ABUTTING {QUANTITY_ADJACENT_WALL_HEARTH_DISTANCE, MORE_THAN, 0}
+#define HEARTH_WITHIN_150 {QUANTITY_ADJACENT_WALL_HEARTH_DISTANCE, AT_MOST, MILLIMETRES(150)}
+#define FIRE_WITHIN_50 {QUANTITY_ADJACENT_WALL_APPLIANCE_DISTANCE, AT_MOST, MILLIMETRES(50)}
+#define FIRE_BEYOND_50 {QUANTITY_ADJACENT_WALL_APPLIANCE_DISTANCE, MORE_THAN, MILLIMETRES(50)}
+#define FIRE_WITHIN_300 {QUANTITY_ADJACENT_WALL_APPLIANCE_DISTANCE, AT_MOST, MILLIMETRES(300)}
+#define GAS {QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_GAS}
+#define GAS_FIRE(kind) {QUANTITY_GAS_APPLIANCE, IS, CHOICE_GAS_APPLIANCE_##kind}
+#define UP_THE_CHIMNEY {QUANTITY_GAS_VENT, IS, CHOICE_GAS_VENT_CHIMNEY}
 
 /* ---- Approved Document J -------------------------------------------------------------------- */
 
@@ -45,8 +64,8 @@
 #define ABOVE_FIFTEEN                                                                          \
     " From memory: a flue of more than 15 %, or of more than 120,000 mm2, calls for a specialist."
 
-#define STOVE_READING                                                                            \
-    "On smokeless or low-volatile fuel, or for an exempted appliance, 125 mm is enough up to 20 kW."
+#define EXEMPTED                                                                                 \
+    "For smokeless or low-volatile fuel, or an exempted appliance, of up to 20 kW."
 
 static const int64_t stove_outputs[] = {KILOWATTS(30), KILOWATTS(50)};
 static const int64_t stove_diameters[] = {MILLIMETRES(150), MILLIMETRES(175)};
@@ -57,6 +76,40 @@ static const struct ingle_table stove_flues = {
 static const struct ingle_table stove_flue_sides = {
     .name = "Table 2", .rows = {stove_outputs, COUNT_OF(stove_outputs), 0, KEY_UP_TO},
     .cells = stove_sides};
+
+static const int64_t vent_widths[] = {MILLIMETRES(350), MILLIMETRES(400), MILLIMETRES(450),
+                                      MILLIMETRES(500)};
+static const int64_t vent_areas[] = {SQUARE_MILLIMETRES(14500), SQUARE_MILLIMETRES(16500),
+                                     SQUARE_MILLIMETRES(18500), SQUARE_MILLIMETRES(20500)};
+static const struct ingle_table vents_by_width = {
+    .name = "Table 1, note", .rows = {vent_widths, COUNT_OF(vent_widths), 0, KEY_EXACT},
+    .cells = vent_areas};
+
+#define GAS_FIRES                                                                               \
+    "Gas logs are read as a decorative fuel-effect fire, a gas insert as an inset live one, a " \
+    "room heater as a radiant one."
+#define TABLE_5 "Table 5, number not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST
+
+/* An opening of up to 500 mm by 550 mm: the flue is nowhere narrower than 175 mm. */
+#define GAS_FLUES(place, fire, ...)                                                             \
+    {MATTER_FLUE_DIAMETER, TABLE_5, &formula_fixed, .numbers = {MILLIMETRES(175)},              \
+     .when = {place, GAS, GAS_FIRE(fire), UP_TO_500_WIDE, UP_TO_550_HIGH, __VA_ARGS__,          \
+              ROUND_FLUE},                                                                      \
+     .reading = GAS_FIRES},                                                                     \
+    {MATTER_FLUE_SHORTER_SIDE, TABLE_5, &formula_fixed, .numbers = {MILLIMETRES(175)},          \
+     .when = {place, GAS, GAS_FIRE(fire), UP_TO_500_WIDE, UP_TO_550_HIGH, __VA_ARGS__,          \
+              OTHER_FLUE},                                                                      \
+     .reading = GAS_FIRES}
+
+#define CONSTRUCTIONAL                                                                            \
+    "A constructional hearth, with any solid non-combustible floor beneath counted in; from "    \
+    "memory: a decorative top as well."
+#define EDGE_SUPPORT "Timber that only supports the hearth's edge does not count."
+
+#define CHAMBER                                                                              \
+    "section not known", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST, &formula_fixed
+#define IN_A_CHAMBER .when = {OPEN_FIRE, BUILT(PREFABRICATED)}
+#define BESIDE_HEARTH "walls adjacent to hearths, number not confirmed"
 
 static const struct ingle_rule document_j[] = {
     /* The flue's size. */
@@ -95,21 +148,85 @@ static const struct ingle_rule document_j[] = {
      .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, MORE_SIDES, OTHER_FLUE},
      .reading = OPENING_READING},
 
+    /* The flue of a closed appliance. */
     {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
-     .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flues, .when = {STOVE, ROUND_FLUE},
-     .reading = STOVE_READING},
-    {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
-     .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flue_sides, .when = {STOVE, OTHER_FLUE},
-     .reading = STOVE_READING " A flue that is not round needs the round one's area as well."},
+     .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flues,
+     .when = {STOVE, ORDINARY_FUEL, ROUND_FLUE}},
+    {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
+     .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flues,
+     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_OVER(20), ROUND_FLUE}},
     {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(125)}, .when = {PELLET_STOVE, ROUND_FLUE},
-     .reading = "100 mm where the maker allows it and a calculation by EN 13384-1 shows it."},
+     .numbers = {MILLIMETRES(125)}, .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), ROUND_FLUE},
+     .reading = EXEMPTED},
+    {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
+     .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flue_sides,
+     .when = {STOVE, ORDINARY_FUEL, OTHER_FLUE}},
+    {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
+     .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flue_sides,
+     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_OVER(20), OTHER_FLUE}},
+    {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(100)},
+     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE,
+              {QUANTITY_FLUE_BENDS, AT_MOST, 0}},
+     .reading = EXEMPTED " In a straight flue."},
+    {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(125)},
+     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE,
+              {QUANTITY_FLUE_BENDS, MORE_THAN, 0}},
+     .reading = EXEMPTED " In a flue with bends."},
+    {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
+     .numbers = {MILLIMETRES(125)}, .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE},
+     .reading = EXEMPTED " As large as a round flue of 125 mm."},
+    {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
+     .numbers = {MILLIMETRES(150)}, .when = {STOVE, ORDINARY_FUEL, OUTPUT_UP_TO(30), OTHER_FLUE},
+     .reading = "As large as a round flue of 150 mm."},
+    {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
+     .numbers = {MILLIMETRES(150)},
+     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_OVER(20), OUTPUT_UP_TO(30), OTHER_FLUE},
+     .reading = "As large as a round flue of 150 mm."},
+    {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
+     .numbers = {MILLIMETRES(175)}, .when = {STOVE, OUTPUT_OVER(30), OUTPUT_UP_TO(50), OTHER_FLUE},
+     .reading = "As large as a round flue of 175 mm."},
+    {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(125)},
+     .when = {PELLET_STOVE, {QUANTITY_LISTING_SMALL_PELLET_FLUE, IS, false}, ROUND_FLUE}},
+    {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(100)},
+     .when = {PELLET_STOVE, {QUANTITY_LISTING_SMALL_PELLET_FLUE, IS, true}, ROUND_FLUE},
+     .reading = "Where the maker allows it and a calculation by EN 13384-1 shows it."},
+
+    /* The flue of a gas fire. */
+    GAS_FLUES(MASONRY, LOG_SET, ONE_SIDE),
+    GAS_FLUES(NO_STOVE, INSERT, UP_THE_CHIMNEY),
+    {MATTER_FLUE_DIAMETER, TABLE_5, &formula_fixed, .numbers = {MILLIMETRES(125)},
+     .when = {NO_STOVE, GAS, GAS_FIRE(ROOM_HEATER), UP_THE_CHIMNEY, ROUND_FLUE},
+     .reading = GAS_FIRES},
+    {MATTER_FLUE_SHORTER_SIDE, TABLE_5, &formula_fixed, .numbers = {MILLIMETRES(125)},
+     .when = {NO_STOVE, GAS, GAS_FIRE(ROOM_HEATER), UP_THE_CHIMNEY, OTHER_FLUE},
+     .reading = GAS_FIRES},
+    {MATTER_FLUE_AREA, "Table 5, number not confirmed; 2.7", INGLE_BASIS_FROM_MEMORY,
+     INGLE_AT_LEAST, &formula_share, .inputs = {QUANTITY_OPENING_AREA}, .numbers = {PERCENT(15)},
+     .when = {MASONRY, GAS, GAS_FIRE(LOG_SET), OVER_500_WIDE, ONE_SIDE}, .reading = GAS_FIRES},
+    {MATTER_FLUE_AREA, "Table 5, number not confirmed; 2.7", INGLE_BASIS_FROM_MEMORY,
+     INGLE_AT_LEAST, &formula_share, .inputs = {QUANTITY_OPENING_AREA}, .numbers = {PERCENT(15)},
+     .when = {MASONRY, GAS, GAS_FIRE(LOG_SET), UP_TO_500_WIDE, OVER_550_HIGH, ONE_SIDE},
+     .reading = GAS_FIRES},
+    {MATTER_FLUE_AREA, "Table 5, number not confirmed; 2.7", INGLE_BASIS_FROM_MEMORY,
+     INGLE_AT_LEAST, &formula_share, .inputs = {QUANTITY_OPENING_TOTAL_AREA},
+     .numbers = {PERCENT(15)}, .when = {MASONRY, GAS, GAS_FIRE(LOG_SET), MORE_SIDES},
+     .reading = GAS_FIRES},
 
     /* The flue's height and outlet. */
     {MATTER_FLUE_HEIGHT, "2.8, paragraph not confirmed", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {CENTIMETRES(450)}, .when = {OPEN_FIRE},
      .reading = "Straight up from the top of the fireplace opening; cowls and guards do not "
                 "count."},
+    {MATTER_FLUE_HEIGHT, "2.8, paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(450)}, .when = {STOVE},
+     .reading = "Straight up from where the flue leaves the closed appliance; cowls and guards do "
+                "not count."},
+    {MATTER_FLUE_SLOPE, "paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_AT_MOST,
+     &formula_fixed, .numbers = {DEGREES(45)}, .when = {OPEN_FIRE}},
     {MATTER_FLUE_BENDS, "paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_AT_MOST,
      &formula_fixed, .numbers = {4}, .when = {OPEN_FIRE}, .reading = "Of 45 degrees each."},
     {MATTER_OUTLET_ABOVE_RIDGE, "Diagram 17, A", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
@@ -145,45 +262,119 @@ static const struct ingle_rule document_j[] = {
      .reading = "Measured from the jambs, which stand in the plane of the opening."},
     {MATTER_HEARTH_SIDE, "Diagram 24", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(150)}, .when = {OPEN_FIRE, IN_RECESS}},
+    {MATTER_HEARTH_FRONT, "Diagrams 24, 27", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(500)}, .when = {STOVE, IN_RECESS},
+     .reading = "Measured from the jambs. An appliance that needs no constructional hearth needs "
+                "one of the same plan."},
+    {MATTER_HEARTH_SIDE, "Diagrams 24, 27", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(150)}, .when = {STOVE, IN_RECESS},
+     .reading = "An appliance that needs no constructional hearth needs one of the same plan."},
     {MATTER_HEARTH_PLAN, "Diagram 24", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(840)}, .when = {FREE_STANDING}},
     {MATTER_HEARTH_THICKNESS, "Diagrams 24 to 27, number not confirmed", INGLE_BASIS_CITED,
      INGLE_AT_LEAST, &formula_fixed, .numbers = {MILLIMETRES(125)}, .when = {OPEN_FIRE},
-     .reading = "A constructional hearth, with any solid non-combustible floor beneath counted "
-                "in."},
+     .reading = CONSTRUCTIONAL},
+    {MATTER_HEARTH_THICKNESS, "Diagrams 24 to 27, number not confirmed", INGLE_BASIS_CITED,
+     INGLE_AT_LEAST, &formula_fixed, .numbers = {MILLIMETRES(125)}, .when = {STOVE, HOT_HEARTH},
+     .reading = CONSTRUCTIONAL},
+    {MATTER_HEARTH_THICKNESS, "Diagram 27", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(12)}, .when = {STOVE, COOL_HEARTH},
+     .reading = "Board or tile that cannot burn, under an appliance that keeps the hearth's top at "
+                "100 °C or less."},
     {MATTER_HEARTH_TIMBER_BELOW, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(250)}, .when = {OPEN_FIRE}, .role = ORDINARY,
-     .reading = "Timber that only supports the hearth's edge does not count."},
+     .reading = EDGE_SUPPORT},
     {MATTER_HEARTH_TIMBER_AIR_SPACE, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}, .role = EXCEPTION},
+    {MATTER_HEARTH_TIMBER_BELOW, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(250)}, .when = {STOVE, HOT_HEARTH}, .role = ORDINARY,
+     .reading = EDGE_SUPPORT},
+    {MATTER_HEARTH_TIMBER_AIR_SPACE, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {STOVE, HOT_HEARTH}, .role = EXCEPTION},
     {MATTER_HEARTH_CLEAR_FRONT, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(300)}, .when = {OPEN_FIRE}},
     {MATTER_HEARTH_CLEAR_FRONT, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(225)}, .when = {STOVE},
-     .reading = "For a closed appliance; one that may be used with its doors open needs 300 mm."},
+     .numbers = {MILLIMETRES(225)}, .when = {STOVE, {QUANTITY_STOVE_DOORS_OPEN, IS, false}}},
+    {MATTER_HEARTH_CLEAR_FRONT, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(300)}, .when = {STOVE, {QUANTITY_STOVE_DOORS_OPEN, IS, true}},
+     .reading = "For a closed appliance that may be used with its doors open."},
     {MATTER_HEARTH_CLEAR_SIDE, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(150)}, .when = {OPEN_FIRE},
      .reading = "Or up to a suitable heat-resistant wall."},
     {MATTER_HEARTH_CLEAR_SIDE, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(150)}, .when = {STOVE},
      .reading = "Or up to a suitable heat-resistant wall."},
+    {MATTER_HEARTH_CLEAR_BACK, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(150)},
+     .when = {STOVE, FREE_STANDING, {QUANTITY_HEARTH_BACK_TO_WALL, IS, false}}},
     {MATTER_HEARTH_EDGE_MARKED, "paragraph not confirmed", INGLE_BASIS_CITED, INGLE_IS,
      &formula_observed, .numbers = {true}, .when = {OPEN_FIRE}},
+    {MATTER_HEARTH_EDGE_MARKED, "paragraph not confirmed", INGLE_BASIS_CITED, INGLE_IS,
+     &formula_observed, .numbers = {true}, .when = {STOVE}},
 
-    /* Recess, chimney, what can burn. */
+    /* The recess and what is above it. */
     {MATTER_FIREBOX_WALL, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE},
-     .reading = "Solid and non-combustible. The back may be 100 mm where recesses stand back to "
-                "back in one dwelling, or in each leaf of a cavity wall."},
+     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, BUILT(SOLID)},
+     .reading = "Solid and non-combustible."},
+    {MATTER_RECESS_SIDE, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, BUILT(BACK_TO_BACK)}},
+    {MATTER_RECESS_BACK, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(100)}, .when = {OPEN_FIRE, BUILT(BACK_TO_BACK)},
+     .reading = "Where recesses stand back to back in one dwelling."},
+    {MATTER_RECESS_SIDE, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, BUILT(CAVITY)}},
+    {MATTER_RECESS_BACK, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(100)}, .when = {OPEN_FIRE, BUILT(CAVITY)},
+     .reading = "Each leaf of the cavity wall."},
+    {MATTER_RECESS_BASE, CHAMBER, .numbers = {MILLIMETRES(50)}, IN_A_CHAMBER},
+    {MATTER_RECESS_SIDE, CHAMBER, .numbers = {MILLIMETRES(75)}, IN_A_CHAMBER},
+    {MATTER_RECESS_BACK, CHAMBER, .numbers = {MILLIMETRES(100)}, IN_A_CHAMBER},
+    {MATTER_RECESS_TOP, CHAMBER, .numbers = {MILLIMETRES(100)}, IN_A_CHAMBER,
+     .reading = "Top, lintel and gather."},
+    {MATTER_GATHER, "Diagrams 22, 23", INGLE_BASIS_FROM_MEMORY, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {OPEN_FIRE},
+     .reading = "A prefabricated or corbelled gather, a canopy, or a chamber with one built in. No "
+                "size of a throat or gather is known."},
+
+    /* Walls beside the hearth. */
+    {MATTER_ADJACENT_WALL_THICKNESS, BESIDE_HEARTH, INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(200)}, .when = {SOLID_FUEL, ABUTTING, FIRE_WITHIN_50}},
+    {MATTER_ADJACENT_WALL_THICKNESS, BESIDE_HEARTH, INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(75)},
+     .when = {SOLID_FUEL, ABUTTING, FIRE_BEYOND_50, FIRE_WITHIN_300},
+     .reading = "One report prints other numbers for this band, an apparent error."},
+    {MATTER_ADJACENT_WALL_THICKNESS, BESIDE_HEARTH, INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(75)},
+     .when = {SOLID_FUEL, NOT_ABUTTING, HEARTH_WITHIN_150}},
+    {MATTER_ADJACENT_WALL_ABOVE_APPLIANCE, BESIDE_HEARTH, INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(300)},
+     .when = {SOLID_FUEL, ABUTTING, FIRE_WITHIN_300}},
+    {MATTER_ADJACENT_WALL_ABOVE_HEARTH, BESIDE_HEARTH, INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(1200)},
+     .when = {SOLID_FUEL, ABUTTING, FIRE_WITHIN_300}},
+    {MATTER_ADJACENT_WALL_ABOVE_HEARTH, BESIDE_HEARTH, INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(1200)},
+     .when = {SOLID_FUEL, NOT_ABUTTING, HEARTH_WITHIN_150}},
+
+    /* What can burn. */
     {MATTER_SEPARATION_FROM_CHIMNEY, "Diagram 21", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(40)}, .when = {OPEN_FIRE, NEAR_FLUE},
      .reading = "What is 200 mm or more from the inside of the flue or recess need not be clear of "
                 "the outer face. Floorboards, skirtings, rails, mantel-shelves and architraves are "
                 "excepted: no height of a mantel is set."},
 
+    {MATTER_SEPARATION_FROM_FIXINGS, "Diagram 21", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}},
+
     /* Air. */
     {MATTER_ROOM_VENT_AREA, "Table 1", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_share,
-     .inputs = {QUANTITY_THROAT_AREA}, .numbers = {PERCENT(50)}, .when = {OPEN_FIRE, WITH_THROAT}},
+     .inputs = {QUANTITY_THROAT_AREA}, .numbers = {PERCENT(50)},
+     .when = {OPEN_FIRE, WITH_THROAT, THROAT_IN_REACH}},
+    {MATTER_ROOM_VENT_BY_WIDTH, "note to Table 1", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
+     &formula_table_cell, .inputs = {QUANTITY_OPENING_WIDTH}, .table = &vents_by_width,
+     .when = {OPEN_FIRE, WITH_THROAT, THROAT_OUT_OF_REACH},
+     .reading = "The defaults are read as standing in for a throat that nobody can measure. "
+                "Widths between the four are not stated."},
     {MATTER_ROOM_VENT_AREA, "Table 1", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_share,
      .inputs = {QUANTITY_FLUE_NET_AREA}, .numbers = {PERCENT(50)},
      .when = {OPEN_FIRE, WITHOUT_THROAT}},
@@ -203,63 +394,12 @@ static const struct ingle_rule document_j[] = {
      &formula_area_by_heat, .inputs = {QUANTITY_APPLIANCE_OUTPUT},
      .numbers = {KILOWATTS(5), SQUARE_MILLIMETRES(550), SQUARE_MILLIMETRES(550)},
      .when = {STOVE, NO_STABILISER, AIRTIGHT}},
-};
-
-/* ---- NHBC ----------------------------------------------------------------------------------- */
-
-static const struct ingle_rule nhbc[] = {
-    {MATTER_FLUE_HEIGHT, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {CENTIMETRES(450)}, .when = {OPEN_FIRE}},
-    {MATTER_FLUE_SLOPE, "6.8.6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {DEGREES(45)}, .when = {OPEN_FIRE}},
-    {MATTER_FLUE_BENDS, "6.8.6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed, .numbers = {2},
-     .when = {OPEN_FIRE}},
-    {MATTER_CHIMNEY_WALL, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(100)}, .when = {OPEN_FIRE, OWN_CHIMNEY}},
-    {MATTER_CHIMNEY_WALL, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, PARTY_WALL}},
-    {MATTER_SEPARATION_FROM_CHIMNEY, "6.8.6, 6.8.22", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(40)}, .when = {OPEN_FIRE, NEAR_FLUE},
-     .reading = "What is 200 mm or more from the inside of the flue or recess need not be clear of "
-                "the outer face. Its two clauses disagree about Scotland: there use 200 mm from "
-                "the flue."},
-    {MATTER_SEPARATION_FROM_FIXINGS, "6.8.6, 6.8.22", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}},
-    {MATTER_CAP_PROJECTION, "6.8.7, edition not recorded", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}},
-    {MATTER_ROOM_VENT_AREA, "6.8.9, edition not recorded", INGLE_BASIS_CITED, INGLE_AT_LEAST,
-     &formula_area_by_heat, .inputs = {QUANTITY_GAS_INPUT},
-     .numbers = {KILOWATTS(7), 0, SQUARE_MILLIMETRES(500)},
-     .when = {{QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_NONE},
-              {QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_LOG_SET},
-              {QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_LOG_LIGHTER},
-              {QUANTITY_GAS_VENT, IS, CHOICE_GAS_VENT_CHIMNEY}},
-     .reading = "Gas fires with an open flue other than decorative fuel-effect fires; the first "
-                "7 kW need no vent."},
-    {MATTER_HEARTH_EDGE_MARKED, "6.8.8, edition not recorded", INGLE_BASIS_CITED, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {OPEN_FIRE}},
-    {MATTER_HEARTH_TIMBER_BELOW, "6.8.18, 2022 edition", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(250)}, .when = {OPEN_FIRE}, .role = ORDINARY,
-     .reading = "Timber that only supports the hearth's edge does not count."},
-    {MATTER_HEARTH_TIMBER_AIR_SPACE, "6.8.18, 2022 edition", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}, .role = EXCEPTION},
-};
-
-/* ---- NHBC 2011 ------------------------------------------------------------------------------ */
-
-#define FOR_WOOD {QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_WOOD}
-#define FOR_GAS {QUANTITY_APPLIANCE_FUEL, IS, CHOICE_APPLIANCE_FUEL_GAS}
-#define FUEL_EFFECT_FIRE {QUANTITY_GAS_APPLIANCE, IS, CHOICE_GAS_APPLIANCE_LOG_SET}
-
-static const struct ingle_rule nhbc_2011[] = {
-    {MATTER_ROOM_VENT_AREA, "Appendix 6.8-A", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
-     .inputs = {QUANTITY_THROAT_AREA}, .numbers = {PERCENT(50)},
-     .when = {OPEN_FIRE, FOR_WOOD, WITH_THROAT}},
-    {MATTER_ROOM_VENT_AREA, "Appendix 6.8-A", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {SQUARE_MILLIMETRES(10000)}, .when = {FOR_GAS, FUEL_EFFECT_FIRE, WITH_THROAT},
-     .reading = "A decorative fuel-effect fire: the area as a whole, not for each kW."},
-    {MATTER_ROOM_VENT_APERTURE, "Appendix 6.8-A", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(5)}, .when = {OPEN_FIRE}},
+    {MATTER_ROOM_VENT_BY_MAKER, "2.2, 2.3", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
+     .inputs = {QUANTITY_LISTING_VENT_AREA},
+     .when = {SOLID_FUEL, {QUANTITY_VENT_MAKER_ASKS_MORE, IS, true}},
+     .reading = "The maker's figure comes before the table where it is the larger."},
+    {MATTER_ROOM_VENT_PLACE, "paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_IS_NOT,
+     &formula_observed, .numbers = {true}, .when = {SOLID_FUEL}},
 };
 
 /* ---- common practice ------------------------------------------------------------------------ */
@@ -268,18 +408,28 @@ static const struct ingle_rule nhbc_2011[] = {
 #define ON_CEILING {QUANTITY_CO_ALARM_PLACE, IS, CHOICE_CO_ALARM_PLACE_CEILING}
 #define ON_WALL {QUANTITY_CO_ALARM_PLACE, IS, CHOICE_CO_ALARM_PLACE_WALL}
 
+#define NOT_CONFIRMED "Usually attributed to Approved Document J, clause not confirmed."
+
 static const struct ingle_rule practice[] = {
     {MATTER_CHIMNEY_SLENDERNESS, PRACTICE, INGLE_AT_MOST, &formula_share,
-     .inputs = {QUANTITY_OUTLET_STACK_WIDTH}, .numbers = {RATIO(9, 2)}, .when = {OPEN_FIRE},
+     .inputs = {QUANTITY_OUTLET_STACK_WIDTH}, .numbers = {RATIO(9, 2)}, .when = {MASONRY},
      .reading = "Usually attributed to Approved Document A, clause not confirmed; for masonry of "
                 "more than 1500 kg in the cubic metre."},
     {MATTER_SEPARATION_FROM_FLUE_PIPE, PRACTICE, INGLE_AT_LEAST, &formula_share,
-     .inputs = {QUANTITY_SEPARATION_PIPE_DIAMETER}, .numbers = {RATIO(3, 1)}, .when = {STOVE},
-     .reading = "Three outside diameters from a single-wall pipe. Usually attributed to Approved "
-                "Document J, clause not confirmed; with a shield, half as much to the shield."},
+     .inputs = {QUANTITY_SEPARATION_PIPE_DIAMETER}, .numbers = {RATIO(3, 1)},
+     .when = {STOVE, {QUANTITY_SEPARATION_PIPE_SHIELD, IS, false}},
+     .reading = "Three outside diameters from a single-wall pipe. " NOT_CONFIRMED},
+    {MATTER_PIPE_SHIELD_DISTANCE, PRACTICE, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_SEPARATION_PIPE_DIAMETER}, .numbers = {RATIO(3, 2)},
+     .when = {STOVE, {QUANTITY_SEPARATION_PIPE_SHIELD, IS, true}}, .reading = NOT_CONFIRMED},
+    {MATTER_PIPE_SHIELD_OVERLAP, PRACTICE, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_SEPARATION_PIPE_DIAMETER}, .numbers = {RATIO(3, 2)},
+     .when = {STOVE, {QUANTITY_SEPARATION_PIPE_SHIELD, IS, true}}, .reading = NOT_CONFIRMED},
+    {MATTER_PIPE_SHIELD_GAP, PRACTICE, INGLE_AT_LEAST, &formula_fixed, .numbers = {MILLIMETRES(12)},
+     .when = {STOVE, {QUANTITY_SEPARATION_PIPE_SHIELD, IS, true}}, .reading = NOT_CONFIRMED},
     {MATTER_CO_ALARM_PRESENT, PRACTICE, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_CO_ALARM_PLACE_NONE},
-     .reading = "Usually attributed to Approved Document J, clause not confirmed."},
+     .reading = NOT_CONFIRMED},
     {MATTER_CO_ALARM_FROM_WALL, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(300)}, .when = {ON_CEILING}},
     {MATTER_CO_ALARM_BELOW_CEILING, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
@@ -301,17 +451,6 @@ static const struct ingle_standard editions[] = {
              "it, some of it from memory; each finding says which. It sets no height of a mantel.",
      .unit = UNIT_MILLIMETRE, .edition = 2010, .rules = document_j,
      .rule_count = COUNT_OF(document_j)},
-    {.id = "nhbc-2020", .title = "NHBC Standards, chapter 6.8",
-     .place = "England, Wales, Scotland and Northern Ireland",
-     .note = "NHBC Standards, chapter 6.8, 2020 edition where a section does not say otherwise: a "
-             "warranty standard for new homes, not the regulation.",
-     .unit = UNIT_MILLIMETRE, .edition = 2020, .rules = nhbc, .rule_count = COUNT_OF(nhbc)},
-    {.id = "nhbc-2011", .title = "NHBC Standards, chapter 6.8",
-     .place = "England, Wales, Scotland and Northern Ireland",
-     .note = "NHBC Standards 2011, chapter 6.8, Appendix 6.8-A: a warranty standard for new homes, "
-             "not the regulation.",
-     .unit = UNIT_MILLIMETRE, .edition = 2011, .rules = nhbc_2011,
-     .rule_count = COUNT_OF(nhbc_2011)},
     {.id = "common-practice-england", .title = "Common practice", .place = "England",
      .note = "Practice of the trade in England with no publication confirmed behind it: advice, "
              "not code.",

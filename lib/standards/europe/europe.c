@@ -1,13 +1,16 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * Germany and France: model and state regulations on firing, the immission ordinance, orders on
- * chimneys and public buildings, and the code of practice for chimneys.
+ * Germany and France: model and state regulations on firing, the immission ordinance, an old rule
+ * of the trade, orders on chimneys and public buildings, and the code of practice for chimneys;
+ * and what handbooks of Europe say of open fires.
  */
 #include "measure/amounts.h"
 #include "standards/publications.h"
 
 #define OPEN_FIRE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define SOLID_FUEL {QUANTITY_APPLIANCE_FUEL, IS_NOT, CHOICE_APPLIANCE_FUEL_GAS}
+#define COMBUSTIBLE_FLOOR {QUANTITY_HOUSE_COMBUSTIBLE_FLOOR, IS, true}
 #define NO_SCREEN {QUANTITY_WALL_SHIELD_LAYERS, IS, CHOICE_WALL_SHIELD_LAYERS_NONE}
 #define SCREEN {QUANTITY_WALL_SHIELD_LAYERS, IS_NOT, CHOICE_WALL_SHIELD_LAYERS_NONE}
 #define NO_SHIELD {QUANTITY_RADIATION_SHIELD, IS, false}
@@ -26,11 +29,18 @@
 
 static const struct ingle_rule brandenburg[] = {
     {MATTER_HEARTH_FRONT, "section 4(8)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {CENTIMETRES(50)}, .when = {OPEN_FIRE},
+     .numbers = {CENTIMETRES(50)}, .when = {OPEN_FIRE, SOLID_FUEL, COMBUSTIBLE_FLOOR},
      .reading = "The non-combustible covering of a floor that can burn, in front of the firing "
                 "opening."},
     {MATTER_HEARTH_SIDE, "section 4(8)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {CENTIMETRES(30)}, .when = {OPEN_FIRE},
+     .numbers = {CENTIMETRES(30)}, .when = {OPEN_FIRE, SOLID_FUEL, COMBUSTIBLE_FLOOR},
+     .reading = "Beyond the firing opening, not beyond the appliance."},
+    {MATTER_FLOOR_FRONT, "section 4(8)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(50)}, .when = {STOVE, COMBUSTIBLE_FLOOR},
+     .reading = "The non-combustible covering of a floor that can burn, in front of the firing "
+                "opening."},
+    {MATTER_FLOOR_SIDE, "section 4(8)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(30)}, .when = {STOVE, COMBUSTIBLE_FLOOR},
      .reading = "Beyond the firing opening, not beyond the appliance."},
 };
 
@@ -42,15 +52,46 @@ static const struct ingle_rule model_regulation[] = {
      .numbers = {CENTIMETRES(5)}, .when = {OPEN_FIRE},
      .reading = "Of other parts that can burn from the chimney."},
     {MATTER_SEPARATION_FROM_FLUE_PIPE, "section 8", INGLE_BASIS_CITED, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {CENTIMETRES(20)}, .when = {STOVE},
-     .reading = "Outside shafts; with 2 cm of non-combustible insulation, or gases of up to 160 C, "
-                "5 cm."},
+     &formula_fixed, .numbers = {CENTIMETRES(20)},
+     .when = {STOVE, {QUANTITY_SEPARATION_PIPE_INSULATED, IS, false}},
+     .reading = "Outside shafts."},
+    {MATTER_SEPARATION_FROM_FLUE_PIPE, "section 8", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(5)},
+     .when = {STOVE, {QUANTITY_SEPARATION_PIPE_INSULATED, IS, true}},
+     .reading = "Outside shafts, with 2 cm of non-combustible insulation or gases of up to "
+                "160 °C."},
     {MATTER_RADIATION_DISTANCE, "states' regulations, clause not stated", INGLE_BASIS_CITED,
      INGLE_AT_LEAST, &formula_fixed, .numbers = {CENTIMETRES(80)}, .when = {OPEN_FIRE, NO_SHIELD},
      .reading = "That it is asked for in front and to the sides is common practice; upwards, from "
                 "memory."},
     {MATTER_RADIATION_DISTANCE, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {CENTIMETRES(40)}, .when = {OPEN_FIRE, SHIELD}},
+    {MATTER_RADIATION_DISTANCE, "states' regulations, clause not stated", INGLE_BASIS_CITED,
+     INGLE_AT_LEAST, &formula_fixed, .numbers = {CENTIMETRES(80)}, .when = {STOVE, NO_SHIELD},
+     .reading = "In the radiation zone of the stove's pane."},
+    {MATTER_RADIATION_DISTANCE, "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {CENTIMETRES(40)}, .when = {STOVE, SHIELD},
+     .reading = "In the radiation zone of the stove's pane."},
+    {MATTER_AIR_SUPPLY, "states' regulations, clause and edition not stated", INGLE_BASIS_CITED,
+     INGLE_AT_LEAST, &formula_flow_by_area, .inputs = {QUANTITY_OPENING_AREA},
+     .numbers = {RATIO(360, 1)},
+     .when = {OPEN_FIRE, {QUANTITY_AIR_SUPPLY_SHARED, IS, false}},
+     .reading = "In m3 in the hour: one report gives no time, another does."},
+    {MATTER_AIR_SUPPLY, "states' regulations, clause and edition not stated", INGLE_BASIS_CITED,
+     INGLE_AT_LEAST, &formula_flow_by_area, .inputs = {QUANTITY_OPENING_AREA},
+     .numbers = {RATIO(540, 1)}, .when = {OPEN_FIRE, {QUANTITY_AIR_SUPPLY_SHARED, IS, true}},
+     .reading = "In m3 in the hour, where other appliances burn the same air: known from one "
+                "report only."},
+};
+
+/* An old rule of the trade, not current model law. */
+static const struct ingle_rule old_trade_rule[] = {
+    {MATTER_HEARTH_FRONT, "no publication", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
+     &formula_input_plus_or_least, .inputs = {QUANTITY_FIREBOX_ABOVE_FLOOR},
+     .numbers = {CENTIMETRES(30), CENTIMETRES(50)}, .when = {OPEN_FIRE}},
+    {MATTER_HEARTH_SIDE, "no publication", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
+     &formula_input_plus_or_least, .inputs = {QUANTITY_FIREBOX_ABOVE_FLOOR},
+     .numbers = {CENTIMETRES(20), CENTIMETRES(30)}, .when = {OPEN_FIRE}},
 };
 
 static const struct ingle_rule immission_ordinance[] = {
@@ -64,9 +105,9 @@ static const struct ingle_rule immission_ordinance[] = {
      .reading = "In the place of the height above the ridge, from a pitch of more than 20 "
                 "degrees."},
     {MATTER_OUTLET_ABOVE_WINDOW, "section 19(1) no. 2", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_within, .inputs = {QUANTITY_WINDOW_DISTANCE}, .numbers = {METRES(1), METRES(15)},
-     .reading = "For plant of up to 50 kW; the radius grows by 2 m for each further 50 kW begun, "
-                "up to 40 m. Whether it is horizontal is not stated."},
+     &formula_within_by_heat, .inputs = {QUANTITY_WINDOW_DISTANCE, QUANTITY_APPLIANCE_OUTPUT},
+     .numbers = {METRES(1), METRES(15), KILOWATTS(50), KILOWATTS(50), METRES(2), METRES(40)},
+     .reading = "Whether the radius is horizontal is not stated; it is taken so."},
 };
 
 /* ---- France --------------------------------------------------------------------------------- */
@@ -75,6 +116,11 @@ static const struct ingle_rule order_of_1969[] = {
     {MATTER_FLUE_SIDES_RATIO, "art. 6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_share,
      .inputs = {QUANTITY_FLUE_SHORTER_SIDE}, .numbers = {RATIO(8, 5)}, .when = {
          {QUANTITY_FLUE_SHAPE, IS_NOT, CHOICE_FLUE_SHAPE_ROUND}}},
+    {MATTER_FLUE_UNIFORM, "art. 6", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}},
+    {MATTER_FLUE_JOINT_IN_FLOOR, "art. 5", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {true},
+     .when = {{QUANTITY_FLUE_ELEMENT_HEIGHT, MORE_THAN, CENTIMETRES(25)}}},
     {MATTER_CHIMNEY_HEIGHT_NEARBY, "art. 18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {CENTIMETRES(40)}, .when = {NO_SUCH_CAP, NEARER_THAN_8_M},
      .reading = "What is exactly 8 m away does not count, nor what is too small to press the wind "
@@ -83,6 +129,11 @@ static const struct ingle_rule order_of_1969[] = {
      .numbers = {CENTIMETRES(40)}, .when = {SUCH_A_CAP, UP_TO_15_DEGREES, NEARER_THAN_8_M},
      .reading = "What is exactly 8 m away does not count, nor what is too small to press the wind "
                 "down. For a pitch of exactly 15 degrees neither wording is meant."},
+    {MATTER_CHIMNEY_HEIGHT_NEARBY, "art. 18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(40)},
+     .when = {SUCH_A_CAP, PITCHED, NEARER_THAN_8_M, {QUANTITY_NEARBY_ABOVE_RIDGE, IS, true}},
+     .reading = "An outlet level with the ridge is enough only where nothing within 8 m stands "
+                "above the ridge."},
     {MATTER_OUTLET_REACHES_RIDGE, "art. 18", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {SUCH_A_CAP, PITCHED},
      .reading = "With such a cap, a pitch of more than 15 degrees and nothing above the ridge "
@@ -119,19 +170,36 @@ static const struct ingle_rule code_of_practice[] = {
      .numbers = {RATIO(1, 4), SQUARE_CENTIMETRES(200)}, .when = {OPEN_FIRE}},
 };
 
+/* ---- Europe --------------------------------------------------------------------------------- */
+
+#define HANDBOOKS "no publication", INGLE_BASIS_COMMON_PRACTICE, INGLE_AT_LEAST, &formula_fixed
+
+static const struct ingle_rule handbooks[] = {
+    {MATTER_FLUE_HEIGHT, HANDBOOKS, .numbers = {CENTIMETRES(450)}, .when = {OPEN_FIRE},
+     .reading = "The effective height, from the smoke hood to the chimney's mouth."},
+    {MATTER_RADIATION_DISTANCE, HANDBOOKS, .numbers = {MILLIMETRES(800)}, .when = {OPEN_FIRE},
+     .reading = "In front, above and at the sides, built-in furniture too."},
+    {MATTER_HOOD_THICKNESS, HANDBOOKS, .numbers = {MILLIMETRES(2)},
+     .when = {OPEN_FIRE, {QUANTITY_HOOD_METAL, IS, true}},
+     .reading = "The 2 mm are read as the least."},
+};
+
 /* ---- the standards -------------------------------------------------------------------------- */
 
 static const struct ingle_standard editions[] = {
     {.id = "brandenburg-feuv", .title = "Feuerungsverordnung of Brandenburg",
      .place = "Brandenburg, Germany",
      .note = "The firing regulation of Brandenburg, edition not stated; the model regulation and "
-             "most states have the same for the floor. An older trade rule that adds the height of "
-             "the fire chamber above the floor is not in it.",
+             "most states have the same for the floor. An older rule of the trade adds the height "
+             "of the fire chamber above the floor: see trade-rule-germany.",
      .unit = UNIT_CENTIMETRE, .rules = brandenburg, .rule_count = COUNT_OF(brandenburg)},
     {.id = "muffeuv", .title = "Muster-Feuerungsverordnung", .place = "Germany",
      .note = "The model firing regulation of the German states, edition not stated, as other "
              "documents report it.",
      .unit = UNIT_CENTIMETRE, .rules = model_regulation, .rule_count = COUNT_OF(model_regulation)},
+    {.id = "trade-rule-germany", .title = "Old trade rule for open fires", .place = "Germany",
+     .note = "From memory, with no text known: an older rule of the trade, not current model law.",
+     .unit = UNIT_CENTIMETRE, .rules = old_trade_rule, .rule_count = COUNT_OF(old_trade_rule)},
     {.id = "bimschv-2010", .title = "1. BImSchV", .place = "Germany",
      .note = "First immission control ordinance, section 19 as of 2010, for plant from 22 March "
              "2010. From memory: it was made stricter from 2022, with the outlet near the ridge.",
@@ -149,6 +217,10 @@ static const struct ingle_standard editions[] = {
      .note = "Code of practice for chimneys, P1-1, edition not stated, as other documents report "
              "it.",
      .unit = UNIT_CENTIMETRE, .rules = code_of_practice, .rule_count = COUNT_OF(code_of_practice)},
+    {.id = "common-practice-europe", .title = "Common practice", .place = "Europe",
+     .note = "What handbooks say of open fires, with no publication confirmed behind it: advice, "
+             "not code.",
+     .unit = UNIT_MILLIMETRE, .rules = handbooks, .rule_count = COUNT_OF(handbooks)},
 };
 
 const struct publication publication_europe = {editions, COUNT_OF(editions)};
