@@ -47,7 +47,10 @@ INGLE_API ingle_view ingle_view_find(const char *name);
  *
  * A part that was not measured is left out, and the drawing says so. Where several standards
  * require something, the most demanding is drawn. Each dimension stands in a group that carries, as
- * `data-subject` and `data-value`, the JSON pointer of its quantity and the amount in nanometres.
+ * `data-subject` and `data-value`, the JSON pointer of its quantity and the amount in nanometres;
+ * its `data-name` is `measured`, `derived`, `required` or `allowed`. Where a dimension is a number
+ * of a rule (`number`), its subject is the rule's id and the number's name:
+ * `trim-projection/within`. What is only drawn for orientation has no dimension, and is listed.
  *
  * @param report a report on a survey
  * @param view from where

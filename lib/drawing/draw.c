@@ -7,7 +7,7 @@
 static const struct {
     const char *name;
     const char *text;
-    ingle_status (*draw)(struct scene *scene, ingle_write write, void *context);
+    bool (*draw)(struct scene *scene);
 } views[] = {
     [INGLE_VIEW_PLAN] = {"plan",
                          "The fireplace from above: the opening, the hearth as it is and as it is "
@@ -65,6 +65,11 @@ ingle_status ingle_draw(const ingle_report *report, ingle_view view, const ingle
     memset(&scene, 0, sizeof scene);
     scene.report = report;
     scene.survey = report->survey;
+    scene.into = &scene.picture;
     ingle_status status = sheet_take(&scene.sheet, sheet);
-    return status == INGLE_OK ? views[view].draw(&scene, write, context) : status;
+    if (status != INGLE_OK) {
+        return status;
+    }
+    return views[view].draw(&scene) ? scene_write(&scene, view, write, context)
+                                    : INGLE_ERROR_NOTHING_MEASURED;
 }

@@ -6,7 +6,7 @@
 
 #include <string.h>
 
-/* ---- what there is to draw ------------------------------------------------------------------ */
+/* ---- what was measured ---------------------------------------------------------------------- */
 
 bool scene_has(const struct scene *scene, enum quantity_id quantity, size_t item, int64_t *value)
 {
@@ -18,64 +18,82 @@ bool scene_has(const struct scene *scene, enum quantity_id quantity, size_t item
     return true;
 }
 
+static void list_once(char *list, size_t size, const char *what)
+{
+    struct text text = {list, size, strlen(list)};
+    if (strstr(list, what) == NULL) {
+        text_add(&text, text.length > 0 ? "; " : "");
+        text_add(&text, what);
+    }
+}
+
 bool scene_needs(struct scene *scene, enum quantity_id quantity, size_t item, int64_t *value)
 {
     if (scene_has(scene, quantity, item, value)) {
         return true;
     }
-    const char *label = quantities[quantity].label;
-    struct text text = {scene->left_out, sizeof scene->left_out, strlen(scene->left_out)};
-    if (strstr(scene->left_out, label) == NULL) {
-        text_add(&text, text.length > 0 ? ", " : "");
-        text_add(&text, label);
-    }
+    list_once(scene->left_out, sizeof scene->left_out, quantities[quantity].label);
     return false;
 }
 
-/* Whether `required` asks more than `most` of what is measured. */
-static bool is_harder(const ingle_finding *finding, int64_t required, int64_t most)
+void scene_assumes(struct scene *scene, const char *what)
 {
-    return ingle_finding_relation(finding) == INGLE_AT_LEAST ? required > most : required < most;
+    list_once(scene->assumed, sizeof scene->assumed, what);
 }
 
-const ingle_finding *scene_finding(const struct scene *scene, const char *rule,
-                                   enum quantity_id quantity, size_t item)
+bool scene_takes(struct scene *scene, enum quantity_id quantity, int64_t instead, int64_t *value)
 {
-    const ingle_finding *hardest = NULL;
-    int64_t most = 0;
-    for (size_t i = 0; i < ingle_report_finding_count(scene->report); i++) {
-        const ingle_finding *finding = ingle_report_finding_at(scene->report, i);
-        ingle_amount required;
-        if (ingle_finding_quantity(finding) != &quantities[quantity] ||
-            ingle_finding_item(finding) != item ||
-            strcmp(ingle_rule_id(ingle_finding_rule(finding)), rule) != 0 ||
-            ingle_finding_verdict(finding) == INGLE_NOT_APPLICABLE ||
-            !ingle_finding_required(finding, &required)) {
+    if (scene_has(scene, quantity, 0, value)) {
+        return true;
+    }
+    *value = instead;
+    scene_assumes(scene, quantities[quantity].label);
+    return false;
+}
+
+/* ---- what findings say ---------------------------------------------------------------------- */
+
+static bool is_about(const struct ingle_finding *finding, enum quantity_id quantity, size_t item)
+{
+    return finding->judged == quantity && finding->item == item &&
+           finding->verdict != INGLE_NOT_APPLICABLE;
+}
+
+struct amount_told scene_measured(const struct scene *scene, enum quantity_id quantity, size_t item)
+{
+    struct amount_told measured = {.told = TOLD_MEASURED};
+    measured.known = scene_has(scene, quantity, item, &measured.amount);
+    for (size_t i = 0; i < scene->report->finding_count && !measured.known; i++) {
+        const struct ingle_finding *finding = &scene->report->findings[i];
+        if (is_about(finding, quantity, item) && finding->has_measured) {
+            measured = (struct amount_told){true, TOLD_DERIVED, finding->measured};
+        }
+    }
+    return measured;
+}
+
+struct amount_told scene_demand(const struct scene *scene, enum quantity_id quantity, size_t item,
+                                ingle_relation relation)
+{
+    bool least = relation == INGLE_AT_LEAST;
+    struct amount_told most = {.told = least ? TOLD_REQUIRED : TOLD_ALLOWED};
+    for (size_t i = 0; i < scene->report->finding_count; i++) {
+        const struct ingle_finding *finding = &scene->report->findings[i];
+        if (!is_about(finding, quantity, item) || !finding->has_required ||
+            finding->relation != relation) {
             continue;
         }
-        if (hardest == NULL || is_harder(finding, required.value, most)) {
-            hardest = finding;
-            most = required.value;
+        if (!most.known ||
+            (least ? finding->required > most.amount : finding->required < most.amount)) {
+            most.known = true;
+            most.amount = finding->required;
         }
     }
-    return hardest;
+    return most;
 }
 
-bool scene_required(const struct scene *scene, const char *rule, enum quantity_id quantity,
-                    size_t item, int64_t *required)
+static bool rule_number(const ingle_rule *rule, const char *name, int64_t *value)
 {
-    ingle_amount amount;
-    const ingle_finding *finding = scene_finding(scene, rule, quantity, item);
-    if (finding == NULL || !ingle_finding_required(finding, &amount)) {
-        return false;
-    }
-    *required = amount.value;
-    return true;
-}
-
-bool scene_number(const ingle_finding *finding, const char *name, int64_t *value)
-{
-    const ingle_rule *rule = ingle_finding_rule(finding);
     for (size_t i = 0; i < ingle_rule_number_count(rule); i++) {
         ingle_amount amount;
         if (strcmp(ingle_rule_number_name(rule, i), name) == 0 &&
@@ -87,79 +105,60 @@ bool scene_number(const ingle_finding *finding, const char *name, int64_t *value
     return false;
 }
 
-/* ---- to scale ------------------------------------------------------------------------------- */
-
-void extent_add(struct extent *extent, int64_t x, int64_t y)
+bool scene_number(const struct scene *scene, const char *rule, const char *name, int64_t *value)
 {
-    extent->left = x < extent->left ? x : extent->left;
-    extent->right = x > extent->right ? x : extent->right;
-    extent->top = y < extent->top ? y : extent->top;
-    extent->bottom = y > extent->bottom ? y : extent->bottom;
-}
-
-/* A nanometre at 1 : 1 is a thousandth of a thousandth of a millimetre. */
-int32_t scene_length(const struct scene *scene, int64_t length)
-{
-    return (int32_t)(length / (1000 * (int64_t)scene->scale));
-}
-
-struct point scene_place(const struct scene *scene, int64_t x, int64_t y)
-{
-    return (struct point){scene->origin.x + scene_length(scene, x),
-                          scene->origin.y + scene_length(scene, y)};
-}
-
-bool scene_fit(struct scene *scene, const struct extent *extent, int32_t margin)
-{
-    static const int32_t scales[] = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000};
-    int32_t width = FIELD_RIGHT - FIELD_LEFT - 2 * margin;
-    int32_t height = FIELD_BOTTOM - FIELD_TOP - 2 * margin;
-    for (size_t i = 0; i < sizeof scales / sizeof scales[0]; i++) {
-        int64_t nanometres = 1000 * (int64_t)scales[i];
-        if ((extent->right - extent->left) / nanometres <= width &&
-            (extent->bottom - extent->top) / nanometres <= height) {
-            scene->scale = scales[i];
-            int32_t across = scene_length(scene, extent->right - extent->left);
-            int32_t down = scene_length(scene, extent->bottom - extent->top);
-            scene->origin.x = FIELD_LEFT + margin + (width - across) / 2 -
-                              scene_length(scene, extent->left);
-            scene->origin.y =
-                FIELD_TOP + margin + (height - down) / 2 - scene_length(scene, extent->top);
+    for (size_t i = 0; i < scene->report->finding_count; i++) {
+        const struct ingle_finding *finding = &scene->report->findings[i];
+        if (finding->verdict != INGLE_NOT_APPLICABLE && finding->amendment == NULL &&
+            strcmp(ingle_rule_id(finding->rule), rule) == 0 &&
+            rule_number(finding->rule, name, value)) {
             return true;
         }
     }
     return false;
 }
 
-/* ---- drawing -------------------------------------------------------------------------------- */
+ingle_verdict scene_verdict(const struct scene *scene, enum group_id group, size_t item)
+{
+    ingle_verdict gravest = INGLE_NOT_APPLICABLE;
+    for (size_t i = 0; i < scene->report->finding_count; i++) {
+        const struct ingle_finding *finding = &scene->report->findings[i];
+        if (quantities[finding->judged].group == group && finding->item == item &&
+            finding->verdict > gravest) {
+            gravest = finding->verdict;
+        }
+    }
+    return gravest;
+}
+
+/* ---- the picture ---------------------------------------------------------------------------- */
+
+struct shape *scene_shape(struct scene *scene, enum line line, enum area area)
+{
+    scene->used_lines[line] = true;
+    scene->used_areas[area] = true;
+    return picture_shape(scene->into, line, area);
+}
 
 void scene_rectangle(struct scene *scene, enum line line, enum area area, int64_t left,
                      int64_t top, int64_t right, int64_t bottom)
 {
-    struct point corner = scene_place(scene, left, top);
-    struct point opposite = scene_place(scene, right, bottom);
-    scene->used[area] = true;
-    scene->required = scene->required || line == LINE_REQUIRED;
-    svg_rectangle(&scene->svg, line, area, corner, opposite.x - corner.x,
-                  opposite.y - corner.y);
-}
-
-void scene_area(struct scene *scene, enum area area, int64_t left, int64_t top, int64_t right,
-                int64_t bottom)
-{
-    struct point corner = scene_place(scene, left, top);
-    struct point opposite = scene_place(scene, right, bottom);
-    if (right > left && bottom > top) {
-        scene->used[area] = true;
-        svg_area(&scene->svg, area, corner, opposite.x - corner.x, opposite.y - corner.y);
+    if (left < right && top < bottom) {
+        struct shape *shape = scene_shape(scene, line, area);
+        shape_corner(shape, left, top);
+        shape_corner(shape, right, top);
+        shape_corner(shape, right, bottom);
+        shape_corner(shape, left, bottom);
     }
 }
 
 void scene_line(struct scene *scene, enum line line, int64_t x1, int64_t y1, int64_t x2,
                 int64_t y2)
 {
-    scene->required = scene->required || line == LINE_REQUIRED;
-    svg_line(&scene->svg, line, scene_place(scene, x1, y1), scene_place(scene, x2, y2));
+    struct shape *shape = scene_shape(scene, line, AREA_NONE);
+    shape->open = true;
+    shape_corner(shape, x1, y1);
+    shape_corner(shape, x2, y2);
 }
 
 void scene_words(const struct scene *scene, int64_t length, char *words, size_t size)
@@ -169,38 +168,103 @@ void scene_words(const struct scene *scene, int64_t length, char *words, size_t 
     ingle_amount_format(&amount, &format, words, size, NULL);
 }
 
-static void start_dimension(struct scene *scene, enum told told, enum quantity_id quantity,
-                            size_t item, int64_t amount, char *words)
+static const struct {
+    const char *before, *after;
+} told_words[] = {
+    [TOLD_MEASURED] = {"", ""},         [TOLD_DERIVED] = {"", ""},
+    [TOLD_REQUIRED] = {"", " required"}, [TOLD_ALLOWED] = {"", " allowed"},
+    [TOLD_ZONE] = {"within ", ""},      [TOLD_REACH] = {"within ", ""},
+};
+
+static void add_dimension(struct scene *scene, const struct dimension *dimension)
 {
-    char subject[SCENE_WORDS];
-    struct text text = text_start(subject, sizeof subject);
-    survey_add_pointer(&text, quantity, item);
-    svg_amount_group(&scene->svg, told == TOLD_REQUIRED ? "required" : "measured", subject,
-                     amount);
-    text = text_start(words, SCENE_WORDS);
-    scene_words(scene, amount, words, SCENE_WORDS);
-    if (told == TOLD_REQUIRED) {
-        text.length = strlen(words);
-        text_add(&text, " required");
+    struct picture *picture = scene->into;
+    char words[DIMENSION_WORDS];
+    if (picture->dimension_count == DIMENSIONS_MOST) {
+        picture->overfull = true;
+        return;
+    }
+    struct dimension *added = &picture->dimensions[picture->dimension_count++];
+    *added = *dimension;
+    struct text text = text_start(added->words, sizeof added->words);
+    scene_words(scene, added->amount, words, sizeof words);
+    text_add(&text, told_words[added->told].before);
+    text_add(&text, words);
+    text_add(&text, told_words[added->told].after);
+}
+
+void scene_dimension(struct scene *scene, enum side side, enum quantity_id quantity, size_t item,
+                     struct amount_told amount, struct place from, struct place to)
+{
+    if (amount.known) {
+        add_dimension(scene, &(struct dimension){.told = amount.told, .side = side,
+                                                 .quantity = quantity, .item = item,
+                                                 .amount = amount.amount, .from = from, .to = to});
     }
 }
 
-void scene_dimension_level(struct scene *scene, enum told told, enum quantity_id quantity,
-                           size_t item, int64_t amount, struct point from, struct point to,
-                           int32_t at)
+void scene_dimension_number(struct scene *scene, enum side side, enum told told, const char *rule,
+                            const char *number, int64_t amount, struct place from, struct place to)
 {
-    char words[SCENE_WORDS];
-    start_dimension(scene, told, quantity, item, amount, words);
-    svg_dimension_level(&scene->svg, from, to, at, words);
-    svg_group_end(&scene->svg);
+    add_dimension(scene, &(struct dimension){.told = told, .side = side, .rule = rule,
+                                             .number = number, .amount = amount, .from = from,
+                                             .to = to});
 }
 
-void scene_dimension_upright(struct scene *scene, enum told told, enum quantity_id quantity,
-                             size_t item, int64_t amount, struct point from, struct point to,
-                             int32_t at)
+/* ---- items with a mark ---------------------------------------------------------------------- */
+
+char *scene_mark(struct scene *scene, enum group_id group, size_t item, struct place target)
 {
-    char words[SCENE_WORDS];
-    start_dimension(scene, told, quantity, item, amount, words);
-    svg_dimension_upright(&scene->svg, from, to, at, words);
-    svg_group_end(&scene->svg);
+    struct picture *picture = scene->into;
+    if (picture->mark_count == MARKS_MOST) {
+        return NULL;
+    }
+    struct mark *mark = &picture->marks[picture->mark_count++];
+    char *note = scene->notes[scene->note_count++];
+    const char *label = ingle_survey_item_label(scene->survey, groups[group].id, item);
+    struct text text = text_start(note, SCENE_NOTE);
+    mark->number = (unsigned)picture->mark_count;
+    mark->target = target;
+    text_add_unsigned(&text, mark->number);
+    text_add(&text, "  ");
+    text_add(&text, label != NULL ? label : groups[group].id);
+    return note;
+}
+
+void note_add(const struct scene *scene, char *note, const char *before, struct amount_told amount,
+              const char *after)
+{
+    char words[DIMENSION_WORDS];
+    struct text text = {note, SCENE_NOTE, strlen(note)};
+    if (!amount.known) {
+        return;
+    }
+    scene_words(scene, amount.amount, words, sizeof words);
+    text_add(&text, before);
+    text_add(&text, words);
+    text_add(&text, after);
+}
+
+static const char *const verdict_words[] = {
+    [INGLE_NOT_APPLICABLE] = ": no rule applies",
+    [INGLE_MEETS] = ": meets what applies",
+    [INGLE_UNMEASURED] = ": not all measured",
+    [INGLE_BY_LISTING] = ": its listing decides",
+    [INGLE_TOO_CLOSE] = ": too close to call",
+    [INGLE_FAILS] = ": FAILS",
+};
+
+void note_end(const struct scene *scene, char *note, enum group_id group, size_t item)
+{
+    struct text text = {note, SCENE_NOTE, strlen(note)};
+    text_add(&text, verdict_words[scene_verdict(scene, group, item)]);
+}
+
+void scene_not_drawn(struct scene *scene, const char *what, size_t count)
+{
+    if (count > 0) {
+        struct text text = text_start(scene->notes[scene->note_count++], SCENE_NOTE);
+        text_add_unsigned(&text, count);
+        text_add(&text, what);
+    }
 }

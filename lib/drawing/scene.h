@@ -1,122 +1,139 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * What all views of a fireplace share: what was measured and is required, the scale, and the sheet
- * around the drawing.
+ * What all views of a fireplace share: what was measured and is required, what they put into the
+ * picture, and the sheet around it.
  */
 #ifndef INGLE_DRAWING_SCENE_H
 #define INGLE_DRAWING_SCENE_H
 
 #include "base/text.h"
+#include "drawing/picture.h"
 #include "drawing/sheet.h"
-#include "drawing/svg.h"
-#include "survey/quantity.h"
 
 #include <ingle/draw.h>
 
 enum { SCENE_WORDS = 160, SCENE_NOTE = 600 };
 
-/* The field of the sheet that is the drawing's, in thousandths of a millimetre. */
-enum { FIELD_LEFT = 12000, FIELD_TOP = 24000, FIELD_RIGHT = 285000, FIELD_BOTTOM = 168000 };
-
-/*
- * In the thing's own space lengths are nanometres, x to the right and y downwards on the sheet;
- * `origin` is where its (0, 0) lies on paper.
- */
 struct scene {
     const ingle_report *report;
     const ingle_survey *survey;
     ingle_sheet sheet;
     struct svg svg;
-    int32_t scale; /* 1 : scale */
-    struct point origin;
+    struct picture picture, detail; /* the detail may stay empty; it has a scale of its own */
+    struct picture *into;           /* which of them shapes, dimensions and marks go into */
+    const char *detail_title;
     char left_out[SCENE_NOTE]; /* labels of what was not measured */
-    bool used[AREA_COUNT];     /* the areas that the legend explains */
-    bool required;             /* whether it explains required outlines */
+    char assumed[SCENE_NOTE];  /* what is drawn for orientation in a size nobody measured */
+    char notes[MARKS_MOST + 2][SCENE_NOTE]; /* of the marks, and two more */
+    size_t note_count;
+    bool used_areas[AREA_COUNT]; /* what the key explains */
+    bool used_lines[LINE_COUNT];
 };
 
 /* ---- what there is to draw ------------------------------------------------------------------ */
 
-/* What was measured of a quantity; false, and noted as left out, where it was not. */
-bool scene_needs(struct scene *scene, enum quantity_id quantity, size_t item, int64_t *value);
-
-/* The same without a note: for what is only drawn where it is there. */
+/* What was measured of a quantity; false where it was not. */
 bool scene_has(const struct scene *scene, enum quantity_id quantity, size_t item, int64_t *value);
 
+/* The same, and where it was not it is noted as left out. */
+bool scene_needs(struct scene *scene, enum quantity_id quantity, size_t item, int64_t *value);
+
+/* The same for what the rest rests on: `instead` is drawn for orientation, and it is noted. */
+bool scene_takes(struct scene *scene, enum quantity_id quantity, int64_t instead, int64_t *value);
+
+/* Notes that something is drawn in a size that nobody measured. */
+void scene_assumes(struct scene *scene, const char *what);
+
+/* What was measured, or else worked out by a finding from other measures. */
+struct amount_told {
+    bool known;
+    enum told told;
+    int64_t amount;
+};
+
+struct amount_told scene_measured(const struct scene *scene, enum quantity_id quantity,
+                                  size_t item);
+
+/* The most demanding amount of all findings on a quantity that ask for at least, or at most. */
+struct amount_told scene_demand(const struct scene *scene, enum quantity_id quantity, size_t item,
+                                ingle_relation relation);
+
 /*
- * The most demanding finding of a rule on a quantity, by any of the standards; NULL where none
- * tells what is required.
+ * One of the numbers of a rule, by its name, as printed, by the first standard whose rule has such
+ * a number and applies; false if there is none, or if an amendment changed it.
  */
-const ingle_finding *scene_finding(const struct scene *scene, const char *rule,
-                                   enum quantity_id quantity, size_t item);
-bool scene_required(const struct scene *scene, const char *rule, enum quantity_id quantity,
-                    size_t item, int64_t *required);
+bool scene_number(const struct scene *scene, const char *rule, const char *name, int64_t *value);
 
-/* One of the numbers of a finding's rule, by its name, as printed; false if it has none. */
-bool scene_number(const ingle_finding *finding, const char *name, int64_t *value);
+/* The gravest verdict on an item of a repeating group. */
+ingle_verdict scene_verdict(const struct scene *scene, enum group_id group, size_t item);
 
-/* ---- to scale ------------------------------------------------------------------------------- */
+/* ---- the picture ---------------------------------------------------------------------------- */
 
-/* What lies in the thing's space. */
 struct extent {
     int64_t left, top, right, bottom;
 };
 
-void extent_add(struct extent *extent, int64_t x, int64_t y);
+/* A shape whose corners are still to come; the key will explain its line and area. */
+struct shape *scene_shape(struct scene *scene, enum line line, enum area area);
 
-/*
- * Chooses the largest scale of ISO 5455 at which the extent fits the field with `margin` of paper
- * left all around for dimensions, and puts it in the middle. False if none is small enough.
- */
-bool scene_fit(struct scene *scene, const struct extent *extent, int32_t margin);
-
-int32_t scene_length(const struct scene *scene, int64_t length);
-struct point scene_place(const struct scene *scene, int64_t x, int64_t y);
-
-/* ---- drawing -------------------------------------------------------------------------------- */
-
-/* An area with its edge, between two corners of the thing's space. */
+/* A rectangle; nothing where it has no size. */
 void scene_rectangle(struct scene *scene, enum line line, enum area area, int64_t left,
                      int64_t top, int64_t right, int64_t bottom);
-void scene_area(struct scene *scene, enum area area, int64_t left, int64_t top, int64_t right,
-                int64_t bottom);
 void scene_line(struct scene *scene, enum line line, int64_t x1, int64_t y1, int64_t x2,
                 int64_t y2);
+
+/* A dimension of an amount; nothing where it is not known. */
+void scene_dimension(struct scene *scene, enum side side, enum quantity_id quantity, size_t item,
+                     struct amount_told amount, struct place from, struct place to);
+
+/* A dimension of a number of a rule. */
+void scene_dimension_number(struct scene *scene, enum side side, enum told told, const char *rule,
+                            const char *number, int64_t amount, struct place from,
+                            struct place to);
 
 /* How an amount is written on the drawing. */
 void scene_words(const struct scene *scene, int64_t length, char *words, size_t size);
 
-/* What a dimension tells of its amount. */
-enum told {
-    TOLD_MEASURED,
-    TOLD_REQUIRED
-};
+/* ---- items with a mark ---------------------------------------------------------------------- */
 
-/*
- * A dimension of a measured or required amount, between two places of the thing's space; `at` is on
- * paper. The text goes beyond `to` where it does not fit between.
- */
-void scene_dimension_level(struct scene *scene, enum told told, enum quantity_id quantity,
-                           size_t item, int64_t amount, struct point from, struct point to,
-                           int32_t at);
-void scene_dimension_upright(struct scene *scene, enum told told, enum quantity_id quantity,
-                             size_t item, int64_t amount, struct point from, struct point to,
-                             int32_t at);
+/* Starts the note of an item, which the mark of the same number names; NULL if all are taken. */
+char *scene_mark(struct scene *scene, enum group_id group, size_t item, struct place target);
+
+/* Adds to a note: `before`, an amount where it is known, `after`. */
+void note_add(const struct scene *scene, char *note, const char *before, struct amount_told amount,
+              const char *after);
+
+/* Ends the note with what the verdicts on the item come to. */
+void note_end(const struct scene *scene, char *note, enum group_id group, size_t item);
+
+/* Notes how many items there was no room for. */
+void scene_not_drawn(struct scene *scene, const char *what, size_t count);
 
 /* ---- the sheet ------------------------------------------------------------------------------ */
 
-/* Starts and ends the document; between them a view draws. */
-ingle_status scene_start(struct scene *scene, ingle_view view, ingle_write write, void *context);
-ingle_status scene_end(struct scene *scene);
+/* Lays the picture out and writes the whole document. */
+ingle_status scene_write(struct scene *scene, ingle_view view, ingle_write write, void *context);
+
+/* The column of the key and the notes. */
+void scene_put_column(struct scene *scene, int32_t left, int32_t top, int32_t width,
+                      int32_t bottom);
 
 /* ---- the views ------------------------------------------------------------------------------ */
 
-/*
- * Each sets the scale, then draws between scene_start() and scene_end(), which it calls itself.
- * INGLE_ERROR_NOTHING_MEASURED or INGLE_ERROR_OVERFLOW without having written anything.
- */
-ingle_status draw_plan(struct scene *scene, ingle_write write, void *context);
-ingle_status draw_elevation(struct scene *scene, ingle_write write, void *context);
-ingle_status draw_section(struct scene *scene, ingle_write write, void *context);
-ingle_status draw_roof(struct scene *scene, ingle_write write, void *context);
+/* Each fills the picture; false where nothing it could show was measured. */
+bool draw_plan(struct scene *scene);
+bool draw_elevation(struct scene *scene);
+bool draw_section(struct scene *scene);
+bool draw_roof(struct scene *scene);
+
+static inline int64_t larger(int64_t one, int64_t other)
+{
+    return one > other ? one : other;
+}
+
+static inline int64_t smaller(int64_t one, int64_t other)
+{
+    return one < other ? one : other;
+}
 
 #endif

@@ -69,6 +69,8 @@ static const char style_sheet[] =
     ".arrow,.dot{fill:#000;stroke:none}"
     ".paper{fill:#fff}.material{fill:url(#material)}.present{fill:#e8e8e4}"
     ".missing{fill:url(#missing)}.forbidden{fill:url(#forbidden)}.limited{fill:url(#limited)}"
+    ".part{fill:url(#part)}.wood{fill:url(#wood)}.stone{fill:url(#stone)}"
+    ".failing{fill:url(#failing)}"
     "</style>\n";
 
 /* Hatching: one line in each tile, which the tile's turn gives its direction. */
@@ -86,6 +88,18 @@ static const char patterns[] =
     "<pattern id=\"limited\" width=\"3\" height=\"3\" patternUnits=\"userSpaceOnUse\" "
     "patternTransform=\"rotate(-45)\"><path d=\"M0 0V3\" stroke=\"#0072b2\" "
     "stroke-width=\".25\"/></pattern>\n"
+    "<pattern id=\"wood\" width=\"6\" height=\"2.4\" patternUnits=\"userSpaceOnUse\">"
+    "<path d=\"M0 0H6V2.4H0Z\" fill=\"#f3e3b3\"/><path d=\"M0 .6H4M3 1.8H6M0 1.8H1\" "
+    "stroke=\"#000\" stroke-width=\".15\"/></pattern>\n"
+    "<pattern id=\"part\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\" "
+    "patternTransform=\"rotate(45)\"><path d=\"M0 0H2V2H0Z\" fill=\"#d9e6ee\"/>"
+    "<path d=\"M.8 .8H1.2V1.2H.8Z\"/></pattern>\n"
+    "<pattern id=\"stone\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\">"
+    "<path d=\"M0 0H2V2H0Z\" fill=\"#fff\"/><path d=\"M1 0V2\" stroke=\"#000\" "
+    "stroke-width=\".15\"/></pattern>\n"
+    "<pattern id=\"failing\" width=\"1.5\" height=\"1.5\" patternUnits=\"userSpaceOnUse\">"
+    "<path d=\"M0 0H1.5V1.5H0Z\" fill=\"#f3e3b3\"/><path d=\"M0 .75H1.5M.75 0V1.5\" "
+    "stroke=\"#b34700\" stroke-width=\".35\"/></pattern>\n"
     "</defs>\n";
 
 static void put_element(struct output *output, const char *name, const char *text)
@@ -172,13 +186,15 @@ void svg_group_end(struct svg *svg)
 /* ---- lines and areas ------------------------------------------------------------------------ */
 
 static const char *const line_classes[LINE_COUNT] = {
-    [LINE_OUTLINE] = "outline", [LINE_THIN] = "thin",   [LINE_HIDDEN] = "hidden",
-    [LINE_CENTRE] = "centre",   [LINE_LIMIT] = "limit", [LINE_REQUIRED] = "required"};
+    [LINE_NONE] = NULL,       [LINE_OUTLINE] = "outline", [LINE_THIN] = "thin",
+    [LINE_HIDDEN] = "hidden", [LINE_CENTRE] = "centre",   [LINE_LIMIT] = "limit",
+    [LINE_REQUIRED] = "required"};
 
 static const char *const area_classes[AREA_COUNT] = {
     [AREA_NONE] = NULL,           [AREA_PAPER] = "paper",         [AREA_MATERIAL] = "material",
     [AREA_PRESENT] = "present",   [AREA_MISSING] = "missing",     [AREA_FORBIDDEN] = "forbidden",
-    [AREA_LIMITED] = "limited"};
+    [AREA_LIMITED] = "limited",   [AREA_FAILING] = "failing",     [AREA_WOOD] = "wood",
+    [AREA_STONE] = "stone",       [AREA_PART] = "part"};
 
 static void put_class(struct output *output, const char *name)
 {
@@ -239,7 +255,9 @@ void svg_polygon(struct svg *svg, enum line line, enum area area, const struct p
     if (area != AREA_NONE) {
         put_points(&svg->output, "polygon", points, count, area_classes[area]);
     }
-    put_points(&svg->output, "polygon", points, count, line_classes[line]);
+    if (line != LINE_NONE) {
+        put_points(&svg->output, "polygon", points, count, line_classes[line]);
+    }
 }
 
 static void put_rectangle(struct output *output, struct point corner, int32_t width,
@@ -299,13 +317,70 @@ static int32_t font_size(int32_t height)
     return height * 100 / 73;
 }
 
+/*
+ * Hundredths of the size, rounded up, that the letters of DejaVu Sans are wide, from the blank on;
+ * it is the widest of the fonts that the style sheet asks for.
+ */
+static const uint8_t letter_widths[] = {
+    32, 41, 46, 84, 64, 96, 78, 28, 40, 40, 50,  84, 32, 37, 32, 34, 64, 64, 64, 64, 64, 64, 64, 64,
+    64, 64, 34, 34, 84, 84, 84, 54, 100, 69, 69, 70, 78, 64, 58, 78, 76, 30, 30, 66, 56, 87, 75, 79,
+    61, 79, 70, 64, 62, 74, 69, 99, 69, 62, 69,  40, 34, 40, 84, 50, 50, 62, 64, 55, 64, 62, 36, 64,
+    64, 28, 28, 58, 28, 98, 64, 62, 64, 64, 42,  53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84};
+
+enum { FIRST_LETTER = ' ', LAST_LETTER = '~', FOREIGN_LETTER = 110 };
+
+/* Letters past ASCII are taken for wide ones; the bytes that continue one add nothing. */
+static int32_t letter_width(unsigned char byte)
+{
+    if (byte >= FIRST_LETTER && byte <= LAST_LETTER) {
+        return letter_widths[byte - FIRST_LETTER];
+    }
+    return (byte & 0xC0) == 0x80 ? 0 : FOREIGN_LETTER;
+}
+
 int32_t svg_text_width(const char *text, int32_t height)
 {
-    int32_t letters = 0;
+    int32_t hundredths = 0;
     for (; *text != '\0'; text++) {
-        letters += ((unsigned char)*text & 0xC0) != 0x80;
+        hundredths += letter_width((unsigned char)*text);
     }
-    return letters * font_size(height) * 62 / 100;
+    return hundredths * (font_size(height) / 10) / 10;
+}
+
+/* Where the last letter that begins before `end` begins. */
+static size_t letter_before(const char *text, size_t end)
+{
+    do {
+        end--;
+    } while (end > 0 && ((unsigned char)text[end] & 0xC0) == 0x80);
+    return end;
+}
+
+void svg_fit_text(char *text, size_t size, int32_t width, int32_t height)
+{
+    size_t end = strlen(text);
+    while (end > 0 && svg_text_width(text, height) > width) {
+        end = letter_before(text, end);
+        while (end > 0 && end + sizeof "…" > size) {
+            end = letter_before(text, end);
+        }
+        memcpy(text + end, "…", sizeof "…");
+    }
+}
+
+size_t svg_line_length(const char *text, int32_t width, int32_t height)
+{
+    int32_t size = font_size(height) / 10, across = 0;
+    size_t words = 0, letters = 0, at = 0;
+    for (; text[at] != '\0' && across * size / 10 <= width; at++) {
+        words = text[at] == ' ' ? at : words;
+        letters = ((unsigned char)text[at] & 0xC0) == 0x80 ? letters : at;
+        across += letter_width((unsigned char)text[at]);
+    }
+    if (across * size / 10 <= width) {
+        return at;
+    }
+    return words > 0 ? words : letters > 0 ? letters : at;
 }
 
 static void put_text(struct svg *svg, struct point at, enum anchor anchor, int32_t height,
@@ -342,115 +417,29 @@ void svg_text_upwards(struct svg *svg, struct point at, enum anchor anchor, int3
     put_text(svg, at, anchor, height, true, text);
 }
 
-/* ---- dimensions ----------------------------------------------------------------------------- */
+void svg_text_over(struct svg *svg, struct point middle, bool upwards, const char *text)
+{
+    int32_t half = svg_text_width(text, TEXT_SMALL) / 2;
+    int32_t across = TEXT_SMALL + 400;
+    if (upwards) {
+        svg_area(svg, AREA_PAPER, (struct point){middle.x - across + 200, middle.y - half}, across,
+                 2 * half);
+    } else {
+        svg_area(svg, AREA_PAPER, (struct point){middle.x - half, middle.y - across + 200},
+                 2 * half, across);
+    }
+    put_text(svg, middle, ANCHOR_MIDDLE, TEXT_SMALL, upwards, text);
+}
 
-enum {
-    ARROW_LENGTH = 3000,
-    ARROW_HALF_WIDTH = 500,
-    EXTENSION_GAP = 1000,   /* between the thing and its extension line */
-    EXTENSION_PAST = 2000,  /* past the dimension line */
-    TEXT_CLEARANCE = 1000   /* between the dimension line and its text */
-};
+/* ---- arrows --------------------------------------------------------------------------------- */
 
-/* A filled arrowhead whose point is at `tip`; (dx, dy) is the way it points, of length 1. */
-static void put_arrow(struct svg *svg, struct point tip, int32_t dx, int32_t dy)
+enum { ARROW_HALF_WIDTH = 500 };
+
+void svg_arrow(struct svg *svg, struct point tip, int32_t dx, int32_t dy)
 {
     struct point back = {tip.x - dx * ARROW_LENGTH, tip.y - dy * ARROW_LENGTH};
     struct point corners[] = {tip,
                               {back.x + dy * ARROW_HALF_WIDTH, back.y + dx * ARROW_HALF_WIDTH},
                               {back.x - dy * ARROW_HALF_WIDTH, back.y - dx * ARROW_HALF_WIDTH}};
     put_points(&svg->output, "polygon", corners, 3, "arrow");
-}
-
-static int32_t sign(int32_t number)
-{
-    return (number > 0) - (number < 0);
-}
-
-/* From the thing, a little off it, to a little past the dimension line. */
-static void put_extension(struct svg *svg, struct point from, struct point to)
-{
-    int32_t dx = sign(to.x - from.x), dy = sign(to.y - from.y);
-    if (dx == 0 && dy == 0) {
-        return;
-    }
-    svg_line(svg, LINE_THIN,
-             (struct point){from.x + dx * EXTENSION_GAP, from.y + dy * EXTENSION_GAP},
-             (struct point){to.x + dx * EXTENSION_PAST, to.y + dy * EXTENSION_PAST});
-}
-
-/* How a dimension of some length on paper is laid out along its line. */
-struct layout {
-    int32_t way;   /* from `from` to `to`: 1 or -1 */
-    int32_t past;  /* how far the line goes past both ends, where arrows point inwards */
-    int32_t tail;  /* how much further it goes past `to`, below the text */
-    bool inside;   /* the arrows are between the ends */
-    bool fits;     /* the text is */
-};
-
-static struct layout lay_out(int32_t from, int32_t to, int32_t width)
-{
-    int32_t length = to > from ? to - from : from - to;
-    struct layout layout = {.way = to >= from ? 1 : -1};
-    layout.inside = length >= 3 * ARROW_LENGTH;
-    layout.fits = length >= width + 2 * ARROW_LENGTH;
-    layout.past = layout.inside ? 0 : 2 * ARROW_LENGTH;
-    layout.tail = layout.fits ? 0 : width + TEXT_CLEARANCE;
-    return layout;
-}
-
-void svg_dimension_level(struct svg *svg, struct point from, struct point to, int32_t at,
-                         const char *text)
-{
-    struct point start = {from.x, at}, end = {to.x, at};
-    struct layout layout = lay_out(start.x, end.x, svg_text_width(text, TEXT_SMALL));
-    int32_t way = layout.way, into = layout.inside ? way : -way;
-    put_extension(svg, from, start);
-    put_extension(svg, to, end);
-    svg_line(svg, LINE_THIN, (struct point){start.x - way * layout.past, at},
-             (struct point){end.x + way * (layout.past + layout.tail), at});
-    put_arrow(svg, start, -into, 0);
-    put_arrow(svg, end, into, 0);
-    if (layout.fits) {
-        svg_text(svg, (struct point){(start.x + end.x) / 2, at - TEXT_CLEARANCE}, ANCHOR_MIDDLE,
-                 TEXT_SMALL, text);
-    } else {
-        svg_text(svg,
-                 (struct point){end.x + way * (layout.past + TEXT_CLEARANCE), at - TEXT_CLEARANCE},
-                 way > 0 ? ANCHOR_START : ANCHOR_END, TEXT_SMALL, text);
-    }
-}
-
-void svg_dimension_upright(struct svg *svg, struct point from, struct point to, int32_t at,
-                           const char *text)
-{
-    struct point start = {at, from.y}, end = {at, to.y};
-    struct layout layout = lay_out(start.y, end.y, svg_text_width(text, TEXT_SMALL));
-    int32_t way = layout.way, into = layout.inside ? way : -way;
-    put_extension(svg, from, start);
-    put_extension(svg, to, end);
-    svg_line(svg, LINE_THIN, (struct point){at, start.y - way * layout.past},
-             (struct point){at, end.y + way * (layout.past + layout.tail)});
-    put_arrow(svg, start, 0, -into);
-    put_arrow(svg, end, 0, into);
-    if (layout.fits) {
-        svg_text_upwards(svg, (struct point){at - TEXT_CLEARANCE, (start.y + end.y) / 2},
-                         ANCHOR_MIDDLE, TEXT_SMALL, text);
-    } else {
-        svg_text_upwards(svg,
-                         (struct point){at - TEXT_CLEARANCE,
-                                        end.y + way * (layout.past + TEXT_CLEARANCE)},
-                         way > 0 ? ANCHOR_END : ANCHOR_START, TEXT_SMALL, text);
-    }
-}
-
-void svg_leader(struct svg *svg, struct point from, struct point to, const char *text)
-{
-    bool right = to.x >= from.x;
-    int32_t width = svg_text_width(text, TEXT_SMALL);
-    svg_dot(svg, from, 600);
-    svg_line(svg, LINE_THIN, from, to);
-    svg_line(svg, LINE_THIN, to, (struct point){right ? to.x + width : to.x - width, to.y});
-    svg_text(svg, (struct point){to.x, to.y - TEXT_CLEARANCE}, right ? ANCHOR_START : ANCHOR_END,
-             TEXT_SMALL, text);
 }

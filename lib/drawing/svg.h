@@ -20,6 +20,7 @@ struct point {
 
 /* Kinds of line, by their numbers in ISO 128-2. */
 enum line {
+    LINE_NONE,      /* an area alone */
     LINE_OUTLINE,   /* 01.2 continuous, wide: visible edges */
     LINE_THIN,      /* 01.1 continuous, narrow: dimensions, leaders, hatching */
     LINE_HIDDEN,    /* 02.1 dashed, narrow: hidden edges */
@@ -38,6 +39,10 @@ enum area {
     AREA_MISSING,   /* what is required and not there: crossed hatching */
     AREA_FORBIDDEN, /* a zone that nothing may be in: dense hatching */
     AREA_LIMITED,   /* a zone with a limit: hatching the other way */
+    AREA_STONE,     /* trim that cannot burn: thin hatching upright */
+    AREA_WOOD,      /* trim that can: a tint */
+    AREA_PART,      /* a part of the building: a tint */
+    AREA_FAILING,   /* trim that a rule forbids: a grid on the tint */
     AREA_COUNT
 };
 
@@ -97,17 +102,17 @@ void svg_text_upwards(struct svg *svg, struct point at, enum anchor anchor, int3
 /* How wide a text is at most, by its letters. */
 int32_t svg_text_width(const char *text, int32_t height);
 
-/*
- * A dimension as ISO 129-1 has it, level or upright: extension lines from `from` and `to`, a
- * dimension line at `at` (its y for a level one, its x for an upright one) with filled arrowheads,
- * and the text above it; beyond `to`, where it does not fit between the arrows.
- */
-void svg_dimension_level(struct svg *svg, struct point from, struct point to, int32_t at,
-                         const char *text);
-void svg_dimension_upright(struct svg *svg, struct point from, struct point to, int32_t at,
-                           const char *text);
+/* The same on a strip of paper of its own, so that no line runs through it; around its middle. */
+void svg_text_over(struct svg *svg, struct point middle, bool upwards, const char *text);
 
-/* A leader from a place to a text: a dot, a line, and the text on a short level end. */
-void svg_leader(struct svg *svg, struct point from, struct point to, const char *text);
+/* Cuts a text in a buffer of some size, with an ellipsis, to what fits a width. */
+void svg_fit_text(char *text, size_t size, int32_t width, int32_t height);
+
+/* How many bytes of a text go on a line: up to the end of a word where there is one. */
+size_t svg_line_length(const char *text, int32_t width, int32_t height);
+
+/* A filled arrowhead whose point is at `tip`; (dx, dy) is the way it points, of length 1. */
+enum { ARROW_LENGTH = 3000 };
+void svg_arrow(struct svg *svg, struct point tip, int32_t dx, int32_t dy);
 
 #endif

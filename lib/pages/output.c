@@ -55,10 +55,15 @@ void output_add_repeated(struct output *output, const char *text, size_t times)
     }
 }
 
+/* Controls that XML has no way to write: the replacement character stands for them. */
+#define NO_CHARACTERS                                                                             \
+    "\x01\x02\x03\x04\x05\x06\x07\x08\x0B\x0C\x0E\x0F\x10\x11\x12\x13\x14\x15\x16\x17\x18\x19" \
+    "\x1A\x1B\x1C\x1D\x1E\x1F"
+
 void output_add_escaped(struct output *output, const char *text)
 {
     for (;;) {
-        size_t plain = strcspn(text, "&<>\"'");
+        size_t plain = strcspn(text, "&<>\"'" NO_CHARACTERS);
         output_add_bytes(output, text, plain);
         text += plain;
         if (*text == '\0') {
@@ -68,7 +73,8 @@ void output_add_escaped(struct output *output, const char *text)
                            : *text == '<' ? "&lt;"
                            : *text == '>' ? "&gt;"
                            : *text == '"' ? "&quot;"
-                                          : "&#39;");
+                           : *text == '\'' ? "&#39;"
+                                          : "\xEF\xBF\xBD");
         text++;
     }
 }
