@@ -125,6 +125,9 @@ INGLE_API const ingle_unit *ingle_json_unit(const ingle_json *json);
 /** Its id, as far as its first 127 bytes; "" without one. */
 INGLE_API const char *ingle_json_id(const ingle_json *json);
 
+/** The same as a title, `living-room` as `Living room`; NULL without one. */
+INGLE_API const char *ingle_json_title(const ingle_json *json);
+
 /**
  * Makes a range for ingle_solve() or ingle_sweep_run() from texts, on the survey that was read.
  *

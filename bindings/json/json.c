@@ -244,6 +244,18 @@ static void keep_id(ingle_json *json)
     json->id[length] = '\0';
 }
 
+/* An id in words: `living-room` is `Living room`. */
+static void make_title(ingle_json *json)
+{
+    memcpy(json->title, json->id, sizeof json->title);
+    for (char *at = json->title; *at != '\0'; at++) {
+        *at = *at == '-' || *at == '_' ? ' ' : *at;
+    }
+    if (json->title[0] >= 'a' && json->title[0] <= 'z') {
+        json->title[0] = (char)(json->title[0] - 'a' + 'A');
+    }
+}
+
 /* What a check of the document does, and is shown in. */
 static void settle(ingle_json *json, const ingle_json_options *options)
 {
@@ -263,6 +275,7 @@ static void settle(ingle_json *json, const ingle_json_options *options)
         is_metric(unit != NULL ? unit : ingle_standard_unit(json->standards[0]));
     json->probability = (ingle_probability_options){.size = 0};
     keep_id(json);
+    make_title(json);
 }
 
 /* How sure the findings are, where that was asked for. */
@@ -428,6 +441,11 @@ const ingle_unit *ingle_json_unit(const ingle_json *json)
 const char *ingle_json_id(const ingle_json *json)
 {
     return json != NULL && json->read ? json->id : "";
+}
+
+const char *ingle_json_title(const ingle_json *json)
+{
+    return json != NULL && json->read && json->title[0] != '\0' ? json->title : NULL;
 }
 
 /* ---- amendments that are kept ---------------------------------------------------------------- */

@@ -30,6 +30,7 @@ struct ingle_json {
     /* Of the document that was read last, for who works on it further. */
     bool read;
     char id[JSON_ID_MOST + 1];
+    char title[JSON_ID_MOST + 1]; /* the id as a heading has it */
     const ingle_standard *const *standards; /* those it was judged by */
     size_t standard_count;
     const ingle_unit *unit; /* NULL takes each standard's own */

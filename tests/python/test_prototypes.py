@@ -28,6 +28,8 @@ def expected_type(kind):
     """The ctypes type of a C type."""
     if kind == "void":
         return None
+    if kind == "ingle_write":
+        return prototypes.ingle_write
     if "*" not in kind:
         return SCALARS[kind]
     target, stars = kind.replace("const", "").replace("*", "").strip(), kind.count("*")
@@ -66,6 +68,16 @@ class AgainstHeaders(unittest.TestCase):
                 declared = headers.members(headers.LIBRARY + headers.JSON, struct.__name__)
                 members = [(name, expected_type(kind)) for kind, name in declared]
                 self.assertEqual(list(struct._fields_), members)
+
+    def test_what_a_text_is_written_through(self):
+        result, parameters = re.search(r"typedef (\w+) \(\*ingle_write\)\(([^)]*)\);",
+                                       headers.LIBRARY).groups()
+        self.assertEqual(" ".join(parameters.split()),
+                         "void *context, const char *text, size_t length")
+        self.assertIs(prototypes.ingle_write._restype_, SCALARS[result])
+        # The text is no C string: an address alone.
+        self.assertEqual(prototypes.ingle_write._argtypes_,
+                         (ctypes.c_void_p, ctypes.c_void_p, ctypes.c_size_t))
 
     def test_constants_are_those_of_the_headers(self):
         declared = headers.constants(headers.LIBRARY)

@@ -47,11 +47,6 @@ int command_read_range(struct command *command, ingle_range *range);
 /* What --format and --width ask of a page, text without it; false if --format asks for none. */
 bool command_page(struct command *command, ingle_page *page);
 
-enum { COMMAND_TITLE = 256 };
-
-/* A title from the document's id: `alder-lane-parlour` is `Alder lane parlour`; NULL for none. */
-const char *command_title(const struct command *command, char title[COMMAND_TITLE]);
-
 /* An ingle_write to standard output. */
 int32_t command_write(void *context, const char *text, size_t length);
 

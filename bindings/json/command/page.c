@@ -37,22 +37,6 @@ static bool may_colour(void)
            (terminal == NULL || strcmp(terminal, "dumb") != 0);
 }
 
-const char *command_title(const struct command *command, char title[COMMAND_TITLE])
-{
-    const char *id = ingle_json_id(command->json);
-    if (id[0] == '\0') {
-        return NULL;
-    }
-    snprintf(title, COMMAND_TITLE, "%s", id);
-    for (char *at = title; *at != '\0'; at++) {
-        *at = *at == '-' || *at == '_' ? ' ' : *at;
-    }
-    if (title[0] >= 'a' && title[0] <= 'z') {
-        title[0] = (char)(title[0] - 'a' + 'A');
-    }
-    return title;
-}
-
 bool command_page(struct command *command, ingle_page *page)
 {
     const struct command_options *options = &command->options;

@@ -137,7 +137,7 @@ ingle_status ingle_json_exercise(ingle_json *json, uint64_t seed, int32_t level,
     struct json_writer *out = &json->writer;
     json_start(out, false);
     json_open_object(out, NULL);
-    json_integer(out, "seed", (int64_t)seed);
+    json_unsigned(out, "seed", seed);
     json_integer(out, "level", level);
     if (part != INGLE_EXERCISE_ANSWERS) {
         write_document(out, exercise, standards, standard_count);

@@ -235,20 +235,31 @@ void json_digits(struct json_writer *writer, const char *name, const char *digit
     put(writer, digits, strlen(digits));
 }
 
-void json_integer(struct json_writer *writer, const char *name, int64_t number)
+static void put_digits(struct json_writer *writer, const char *name, uint64_t number,
+                       bool negative)
 {
     char digits[24];
     size_t start = sizeof digits - 1;
-    uint64_t rest = number < 0 ? 0 - (uint64_t)number : (uint64_t)number;
     digits[start] = '\0';
     do {
-        digits[--start] = (char)('0' + rest % 10);
-        rest /= 10;
-    } while (rest > 0);
-    if (number < 0) {
+        digits[--start] = (char)('0' + number % 10);
+        number /= 10;
+    } while (number > 0);
+    if (negative) {
         digits[--start] = '-';
     }
     json_digits(writer, name, digits + start);
+}
+
+void json_integer(struct json_writer *writer, const char *name, int64_t number)
+{
+    uint64_t magnitude = number < 0 ? 0 - (uint64_t)number : (uint64_t)number;
+    put_digits(writer, name, magnitude, number < 0);
+}
+
+void json_unsigned(struct json_writer *writer, const char *name, uint64_t number)
+{
+    put_digits(writer, name, number, false);
 }
 
 void json_boolean(struct json_writer *writer, const char *name, bool value)

@@ -42,6 +42,7 @@ void json_text_bytes(struct json_writer *writer, const char *name, const char *t
 /* A number already written in digits, as JSON has them. */
 void json_digits(struct json_writer *writer, const char *name, const char *digits);
 void json_integer(struct json_writer *writer, const char *name, int64_t number);
+void json_unsigned(struct json_writer *writer, const char *name, uint64_t number);
 void json_boolean(struct json_writer *writer, const char *name, bool value);
 
 /* A place between two members, to come back to if the next had better not be there. */

@@ -10,8 +10,9 @@ from __future__ import annotations
 import contextlib
 import ctypes
 import json
+from dataclasses import dataclass
 from typing import (Any, Callable, Dict, Iterable, Iterator, List, Mapping, Optional, Sequence,
-                    Union)
+                    Tuple, Union)
 
 from . import prototypes
 from .errors import IngleError, encoded
@@ -61,6 +62,9 @@ def _asked(call: Callable[..., int], *arguments: Any) -> str:
 
 AmendmentsLike = Union[str, bytes, Mapping[str, Any], Sequence[Mapping[str, Any]]]
 
+#: A document as a dict, or its JSON text.
+DocumentLike = Union[str, bytes, Mapping[str, Any]]
+
 
 def _encoded(document: Union[str, bytes]) -> bytes:
     return document.encode("utf-8", "surrogatepass") if isinstance(document, str) else document
@@ -86,23 +90,35 @@ def _amend(reader: Owned, amendments: AmendmentsLike) -> None:
 # ---- checking ---------------------------------------------------------------------------------
 
 
-def _report(document: bytes, is_text: bool, options: prototypes.ingle_json_options,
-            amendments: Optional[AmendmentsLike]) -> str:
+@contextlib.contextmanager
+def _judged(document: DocumentLike, options: prototypes.ingle_json_options,
+            amendments: Optional[AmendmentsLike], call: Callable[..., int]
+            ) -> Iterator[Tuple[Owned, str]]:
+    """A reader that has judged a document, which it keeps meanwhile, and what the call left."""
+    is_text = isinstance(document, (str, bytes))
+    text = (_encoded(document) if isinstance(document, (str, bytes))
+            else json.dumps(document).encode())
     with _reader() as reader:
         try:
             if amendments is not None:
                 _amend(reader, amendments)
-            status = json_library.ingle_json_check(reader.pointer, document, len(document),
-                                                   ctypes.byref(options))
+            status = call(reader.pointer, text, len(text), ctypes.byref(options))
             try:
-                return _left(reader, status)
+                left = _left(reader, status)
             except IngleError as error:
                 if not is_text:
                     error.line = error.column = None
                 raise
+            yield reader, left
         finally:
             if amendments is not None:
                 json_library.ingle_json_clear_amendments(reader.pointer)
+
+
+def _report(document: DocumentLike, options: prototypes.ingle_json_options,
+            amendments: Optional[AmendmentsLike]) -> str:
+    with _judged(document, options, amendments, json_library.ingle_json_check) as (_, left):
+        return left
 
 
 def _options(standards: Optional[Iterable[StandardLike]], unit: Optional[UnitLike], working: bool,
@@ -146,7 +162,7 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
         and its message begins with ``amendments:`` where it is in those
     """
     options = _options(standards, unit, working, not_applicable, one_line, readings, probability)
-    return _report(_encoded(document), True, options, amendments)
+    return _report(document, options, amendments)
 
 
 def check(document: Dict[str, Any], *, standards: Optional[Iterable[StandardLike]] = None,
@@ -160,8 +176,80 @@ def check(document: Dict[str, Any], *, standards: Optional[Iterable[StandardLike
     is; it has no line or column, which would count in a text that the caller has never seen.
     """
     options = _options(standards, unit, working, not_applicable, True, readings, probability)
-    found: Dict[str, Any] = json.loads(
-        _report(json.dumps(document).encode(), False, options, amendments))
+    found: Dict[str, Any] = json.loads(_report(document, options, amendments))
+    return found
+
+
+# ---- further work on a document ---------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A document that was read and judged, for what is asked about it while it is at hand."""
+
+    reader: Owned
+
+    @property
+    def survey(self) -> Optional[int]:
+        """What was measured and observed."""
+        address: Optional[int] = json_library.ingle_json_survey(self.reader.pointer)
+        return address
+
+    @property
+    def report(self) -> Optional[int]:
+        """The report on it."""
+        address: Optional[int] = json_library.ingle_json_report(self.reader.pointer)
+        return address
+
+    @property
+    def unit(self) -> Optional[int]:
+        """The unit in which lengths are shown, or None for each standard's own."""
+        address: Optional[int] = json_library.ingle_json_unit(self.reader.pointer)
+        return address
+
+    @property
+    def title(self) -> Optional[bytes]:
+        """Its id as a title, or None without one."""
+        title: Optional[bytes] = json_library.ingle_json_title(self.reader.pointer)
+        return title
+
+    @property
+    def question(self) -> Tuple[Any, ...]:
+        """Survey, standards, their count, how they are checked: how calls of the library begin."""
+        count = ctypes.c_size_t()
+        standards = json_library.ingle_json_standards(self.reader.pointer, ctypes.byref(count))
+        return (self.survey, standards, count.value,
+                json_library.ingle_json_how(self.reader.pointer))
+
+    def answer(self, call: Callable[..., int], *arguments: Any) -> Dict[str, Any]:
+        """The document that a call of the reader leaves."""
+        found: Dict[str, Any] = json.loads(
+            _left(self.reader, call(self.reader.pointer, *arguments)))
+        return found
+
+    def range(self, path: str, least: Optional[str], most: Optional[str],
+              step: Optional[str]) -> prototypes.ingle_range:
+        """The values that a quantity is led through."""
+        made = prototypes.ingle_range(size=ctypes.sizeof(prototypes.ingle_range))
+        bounds = (None if each is None else encoded(each) for each in (least, most, step))
+        _left(self.reader, json_library.ingle_json_range(
+            self.reader.pointer, encoded(path), *bounds, ctypes.byref(made)))
+        return made
+
+
+@contextlib.contextmanager
+def asked(document: DocumentLike, *, standards: Optional[Iterable[StandardLike]] = None,
+          unit: Optional[UnitLike] = None, amendments: Optional[AmendmentsLike] = None,
+          readings: Optional[Mapping[str, str]] = None, working: bool = True) -> Iterator[Asked]:
+    """A document that was read and judged, as long as the block lasts."""
+    options = _options(standards, unit, working, False, True, readings)
+    with _judged(document, options, amendments, json_library.ingle_json_read) as (reader, _):
+        yield Asked(reader)
+
+
+def answered(call: Callable[..., int], *arguments: Any) -> Dict[str, Any]:
+    """The document that a call leaves which needs no survey."""
+    found: Dict[str, Any] = json.loads(_asked(call, *arguments))
     return found
 
 

@@ -121,7 +121,8 @@ def _check_same(library: ctypes.CDLL, json_library: ctypes.CDLL) -> None:
                           "give both paths in INGLE_LIBRARY and INGLE_JSON_LIBRARY.")
 
 
-def _check_struct(library: ctypes.CDLL, kind: Any, use: Callable[[Any], int]) -> None:
+def _check_struct(library: ctypes.CDLL, kind: Any, use: Callable[[Any], int],
+                  done: bytes = b"done") -> None:
     """Call with our size, with one that is too small, and with one byte more than is known."""
 
     class Longer(ctypes.Structure):
@@ -129,7 +130,7 @@ def _check_struct(library: ctypes.CDLL, kind: Any, use: Callable[[Any], int]) ->
 
     size = ctypes.sizeof(kind)
     name = library.ingle_status_name
-    expected = ((size, 0, b"done"), (ctypes.sizeof(ctypes.c_size_t), 0, b"struct-size"),
+    expected = ((size, 0, done), (ctypes.sizeof(ctypes.c_size_t), 0, b"struct-size"),
                 (ctypes.sizeof(Longer), 1, b"struct-newer"))
     for given_size, unknown, answer in expected:
         given = Longer()
@@ -169,6 +170,40 @@ class Owned:
         weakref.finalize(self, free, self.pointer)
 
 
+def _flag_range(library: ctypes.CDLL, given: Any) -> Any:
+    """A range over the two values of some flag."""
+    every = map(library.ingle_quantity_at, range(library.ingle_quantity_count()))
+    given.quantity = next(each for each in every
+                          if library.ingle_quantity_dimension(each) == prototypes.INGLE_FLAG
+                          and not library.ingle_quantity_repeats(each))
+    return ctypes.byref(given)
+
+
+def _check_bench_structs(library: ctypes.CDLL, survey: Owned, standards: Any,
+                         report: Owned) -> None:
+    """Those of what is asked about a survey, and of how it is written."""
+    library.ingle_check(survey.pointer, standards, 1, None, report.pointer)
+    swallow = prototypes.ingle_write(lambda _context, _text, _length: 0)
+    solution = Owned(library.ingle_solution_new, library.ingle_solution_free, None)
+    sweep = Owned(library.ingle_sweep_new, library.ingle_sweep_free, None)
+    values = prototypes.ingle_range(size=ctypes.sizeof(prototypes.ingle_range))
+    asked = (survey.pointer, standards, 1, None, _flag_range(library, values))
+    _check_struct(library, prototypes.ingle_range, lambda given: library.ingle_range_settle(
+        _flag_range(library, given.contents), None))
+    _check_struct(library, prototypes.ingle_solve_options,
+                  lambda given: library.ingle_solve(*asked, given, solution.pointer))
+    _check_struct(library, prototypes.ingle_sweep_options,
+                  lambda given: library.ingle_sweep_run(*asked, given, sweep.pointer))
+    _check_struct(library, prototypes.ingle_page,
+                  lambda given: library.ingle_explain(report.pointer, given, None, swallow, None))
+    _check_struct(library, prototypes.ingle_explain_options,
+                  lambda given: library.ingle_explain(report.pointer, None, given, swallow, None))
+    # Nothing was measured that could be drawn, which is said of a sheet that can be read.
+    _check_struct(library, prototypes.ingle_sheet,
+                  lambda given: library.ingle_draw(report.pointer, 0, given, swallow, None),
+                  b"nothing-measured")
+
+
 def _check_structs(library: ctypes.CDLL, json_library: ctypes.CDLL) -> None:
     _check_amount(library)
     amount = prototypes.ingle_amount(0, prototypes.INGLE_LENGTH, prototypes.INGLE_SCALE_USUAL)
@@ -184,6 +219,7 @@ def _check_structs(library: ctypes.CDLL, json_library: ctypes.CDLL) -> None:
     assessment = Owned(library.ingle_assessment_new, library.ingle_assessment_free, None)
     _check_struct(library, prototypes.ingle_probability_options,
                   lambda given: library.ingle_assess(report.pointer, given, assessment.pointer))
+    _check_bench_structs(library, survey, standards, report)
     json = Owned(json_library.ingle_json_new, json_library.ingle_json_free)
     document = b'{"standards": ["%s"], "survey": {}}' % library.ingle_standard_id(standards[0])
     _check_struct(library, prototypes.ingle_json_options,

@@ -7,8 +7,8 @@ Names are those of the headers. The tests read the headers and hold this file ag
 from __future__ import annotations
 
 import ctypes
-from ctypes import (POINTER, c_char_p, c_double, c_int, c_int32, c_int64, c_size_t, c_uint64,
-                    c_void_p)
+from ctypes import (CFUNCTYPE, POINTER, c_char_p, c_double, c_int, c_int32, c_int64, c_size_t,
+                    c_uint64, c_void_p)
 from typing import Dict, List, Tuple
 
 # Only those that no function of the library tells.
@@ -99,9 +99,53 @@ class ingle_draft_input(ctypes.Structure):  # noqa: N801
                 ("circumstances", c_int32), ("given", c_int32), ("reserved", c_int32)]
 
 
+class ingle_page(ctypes.Structure):  # noqa: N801
+    """How a page of text looks."""
+
+    _fields_ = [("size", c_size_t), ("format", c_int32), ("width", c_int32), ("colour", c_int32),
+                ("reserved", c_int32), ("unit", c_void_p), ("title", c_char_p)]
+
+
+class ingle_sheet(ctypes.Structure):  # noqa: N801
+    """How a plot or drawing looks."""
+
+    _fields_ = [("size", c_size_t), ("unit", c_void_p), ("title", c_char_p)]
+
+
+class ingle_range(ctypes.Structure):  # noqa: N801
+    """Which quantity takes which values."""
+
+    _fields_ = [("size", c_size_t), ("quantity", c_void_p), ("item", c_size_t), ("from", c_int64),
+                ("to", c_int64), ("step", c_int64), ("metric", c_int32), ("reserved", c_int32)]
+
+
+class ingle_solve_options(ctypes.Structure):  # noqa: N801
+    """What is asked of values that would do."""
+
+    _fields_ = [("size", c_size_t), ("rule", c_char_p), ("strict", c_int32), ("reserved", c_int32)]
+
+
+class ingle_sweep_options(ctypes.Structure):  # noqa: N801
+    """What is asked of a sweep."""
+
+    _fields_ = [("size", c_size_t), ("rule", c_char_p), ("with_unchanged", c_int32),
+                ("reserved", c_int32)]
+
+
+class ingle_explain_options(ctypes.Structure):  # noqa: N801
+    """What is explained of a report."""
+
+    _fields_ = [("size", c_size_t), ("form", c_int32), ("least", c_int32), ("rule", c_char_p)]
+
+
 STRUCTS = (ingle_amount, ingle_format, ingle_check_options, ingle_figure,
-           ingle_probability_options, ingle_monte_carlo, ingle_json_options,
-           ingle_draft_input)
+           ingle_probability_options, ingle_monte_carlo, ingle_json_options, ingle_draft_input,
+           ingle_page, ingle_sheet, ingle_range, ingle_solve_options, ingle_sweep_options,
+           ingle_explain_options)
+
+# What a text is written through. The text may hold NUL bytes or part a letter: an address and a
+# length, not a C string.
+ingle_write = CFUNCTYPE(c_int32, c_void_p, c_void_p, c_size_t)
 
 Prototype = Tuple[object, List[object]]
 
@@ -122,6 +166,12 @@ _FREE: Prototype = (None, [c_void_p])
 _GET_AMOUNT: Prototype = (c_int, [c_void_p, POINTER(ingle_amount)])
 _GET_FIGURE: Prototype = (c_int, [c_void_p, POINTER(ingle_figure)])
 _PART: Prototype = (c_int32, [c_void_p, c_int32, POINTER(ingle_format)] + _BUFFER)
+_WRITE: List[object] = [ingle_write, c_void_p]
+_PAGE: Prototype = (c_int32, [c_void_p, POINTER(ingle_page)] + _WRITE)
+_SHEET: Prototype = (c_int32, [c_void_p, POINTER(ingle_sheet)] + _WRITE)
+# The survey, the standards, and how they are checked.
+_ASKED: List[object] = [c_void_p, POINTER(c_void_p), c_size_t, POINTER(ingle_check_options)]
+_LEAVE: Prototype = (c_int32, [c_void_p, c_void_p])
 
 LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     # version.h, status.h
@@ -359,6 +409,57 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_conformance_step_count": _COUNT_OF,
     "ingle_conformance_step_at": _AT_OF,
     "ingle_conformance_text": _PART,
+    # page.h, explain.h
+    "ingle_page_format_count": _COUNT,
+    "ingle_page_format_name": _NAME_OF_NUMBER,
+    "ingle_explain": (c_int32, [c_void_p, POINTER(ingle_page), POINTER(ingle_explain_options)]
+                      + _WRITE),
+    # range.h, solve.h
+    "ingle_range_settle": (c_int32, [POINTER(ingle_range), POINTER(c_size_t)]),
+    "ingle_solution_new": _NEW,
+    "ingle_solution_free": _FREE,
+    "ingle_solve": (c_int32, _ASKED + [POINTER(ingle_range), POINTER(ingle_solve_options),
+                                       c_void_p]),
+    "ingle_solution_error_text": _TEXT,
+    "ingle_solution_page": _PAGE,
+    "ingle_frontier_new": _NEW,
+    "ingle_frontier_free": _FREE,
+    "ingle_solve_with": (c_int32, _ASKED + [POINTER(ingle_range), POINTER(ingle_range),
+                                            POINTER(ingle_solve_options), c_void_p]),
+    "ingle_frontier_error_text": _TEXT,
+    "ingle_frontier_page": _PAGE,
+    "ingle_frontier_plot": _SHEET,
+    # sweep.h
+    "ingle_sweep_new": _NEW,
+    "ingle_sweep_free": _FREE,
+    "ingle_sweep_run": (c_int32, _ASKED + [POINTER(ingle_range), POINTER(ingle_sweep_options),
+                                           c_void_p]),
+    "ingle_sweep_error_text": _TEXT,
+    "ingle_sweep_csv": (c_int32, [c_void_p, POINTER(ingle_format)] + _WRITE),
+    "ingle_sweep_plot": _SHEET,
+    # compare.h
+    "ingle_comparison_new": _NEW,
+    "ingle_comparison_free": _FREE,
+    "ingle_compare": (c_int32, [c_void_p, c_void_p]),
+    "ingle_comparison_page": _PAGE,
+    # draw.h
+    "ingle_view_count": _COUNT,
+    "ingle_view_name": _NAME_OF_NUMBER,
+    "ingle_view_text": _NAME_OF_NUMBER,
+    "ingle_draw": (c_int32, [c_void_p, c_int32, POINTER(ingle_sheet)] + _WRITE),
+    # worksheet.h
+    "ingle_worksheet_new": _NEW,
+    "ingle_worksheet_free": _FREE,
+    "ingle_worksheet_make": (c_int32, _ASKED + [c_void_p]),
+    "ingle_worksheet_error_text": _TEXT,
+    "ingle_worksheet_page": _PAGE,
+    # exercise.h
+    "ingle_exercise_level_count": (c_int32, []),
+    "ingle_exercise_level_text": _NAME_OF_NUMBER,
+    "ingle_exercise_new": _NEW,
+    "ingle_exercise_free": _FREE,
+    "ingle_exercise_make": (c_int32, [c_void_p, c_uint64, c_int32, POINTER(c_void_p), c_size_t]),
+    "ingle_exercise_page": (c_int32, [c_void_p, c_int32, POINTER(ingle_page)] + _WRITE),
 }
 
 JSON_FUNCTIONS: Dict[str, Prototype] = {
@@ -367,8 +468,21 @@ JSON_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_json_check": (c_int32, [c_void_p, c_char_p, c_size_t, POINTER(ingle_json_options)]),
     "ingle_json_read": (c_int32, [c_void_p, c_char_p, c_size_t, POINTER(ingle_json_options)]),
     "ingle_json_survey": _POINTER_OF,
-    "ingle_json_standards": (POINTER(c_void_p), [c_void_p, POINTER(c_size_t)]),
     "ingle_json_draft": (c_int32, [c_void_p, c_void_p, c_void_p]),
+    "ingle_json_report": _POINTER_OF,
+    "ingle_json_standards": (POINTER(c_void_p), [c_void_p, POINTER(c_size_t)]),
+    "ingle_json_how": (POINTER(ingle_check_options), [c_void_p]),
+    "ingle_json_unit": _POINTER_OF,
+    "ingle_json_title": _TEXT,
+    "ingle_json_range": (c_int32, [c_void_p, c_char_p, c_char_p, c_char_p, c_char_p,
+                                   POINTER(ingle_range)]),
+    "ingle_json_solution": _LEAVE,
+    "ingle_json_frontier": _LEAVE,
+    "ingle_json_sweep": _LEAVE,
+    "ingle_json_comparison": _LEAVE,
+    "ingle_json_worksheet": _LEAVE,
+    "ingle_json_exercise": (c_int32, [c_void_p, c_uint64, c_int32, POINTER(c_void_p), c_size_t,
+                                      c_int32, c_void_p]),
     "ingle_json_amend": (c_int32, [c_void_p, c_char_p, c_size_t]),
     "ingle_json_clear_amendments": _FREE,
     "ingle_json_list": (c_int32, [c_void_p, c_char_p, c_void_p]),

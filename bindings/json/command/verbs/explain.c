@@ -17,7 +17,6 @@ static ingle_explain_form form_of(const struct command_options *options)
 int verb_explain(struct command *command)
 {
     const struct command_options *options = &command->options;
-    char title[COMMAND_TITLE];
     ingle_page page;
     ingle_explain_options how = {.size = sizeof how, .rule = options->given[OPTION_RULE],
                                  .form = form_of(options)};
@@ -29,7 +28,7 @@ int verb_explain(struct command *command)
         return result;
     }
     command_page(command, &page);
-    page.title = command_title(command, title);
+    page.title = ingle_json_title(command->json);
     return command_finish_call(
         command,
         ingle_explain(ingle_json_report(command->json), &page, &how, command_write, NULL), NULL);
