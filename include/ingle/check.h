@@ -126,6 +126,12 @@ INGLE_API const char *ingle_report_error_subject(const ingle_report *report);
 /** One rule judged on one thing. Borrowed from its report. */
 typedef struct ingle_finding ingle_finding;
 
+/** How many standards it was judged by. */
+INGLE_API size_t ingle_report_standard_count(const ingle_report *report);
+
+/** One of these standards, from 0, in the order in which they were given; NULL past the end. */
+INGLE_API const ingle_standard *ingle_report_standard_at(const ingle_report *report, size_t index);
+
 /** The gravest verdict of all findings; INGLE_NOT_APPLICABLE if no rule applied. */
 INGLE_API ingle_verdict ingle_report_verdict(const ingle_report *report);
 

@@ -35,7 +35,7 @@ INGLE_API void ingle_comparison_free(ingle_comparison *comparison);
  */
 INGLE_API ingle_status ingle_compare(const ingle_report *report, ingle_comparison *comparison);
 
-/** How many standards there are, in the order in which they were judged. */
+/** How many standards there are: those of the report, though one may have no finding. */
 INGLE_API size_t ingle_comparison_standard_count(const ingle_comparison *comparison);
 
 /** One of the standards, from 0; NULL past the end. */

@@ -83,7 +83,10 @@ INGLE_API const ingle_rule *ingle_sweep_line_rule(const ingle_sweep *sweep, size
 /** The quantity that a line judges; NULL past the end. */
 INGLE_API const ingle_quantity *ingle_sweep_line_quantity(const ingle_sweep *sweep, size_t line);
 
-/** The item that a line judges, where its group repeats, else 0. */
+/**
+ * The item that a line judges, where its group repeats; SIZE_MAX where nobody has looked at the
+ * group, or past the end; else 0.
+ */
 INGLE_API size_t ingle_sweep_line_item(const ingle_sweep *sweep, size_t line);
 
 /** A finding at one value. */

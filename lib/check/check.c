@@ -196,11 +196,25 @@ static ingle_status collect_missing(struct ingle_report *report)
     return INGLE_OK;
 }
 
+static ingle_status keep_standard(struct ingle_report *report, const ingle_standard *standard)
+{
+    if (!array_reserve(&report->allocator, (void **)&report->standards,
+                       &report->standard_capacity, report->standard_count,
+                       sizeof *report->standards)) {
+        return INGLE_ERROR_MEMORY;
+    }
+    report->standards[report->standard_count++] = standard;
+    return INGLE_OK;
+}
+
 static ingle_status run(struct check *check, const ingle_standard *const *standards, size_t count)
 {
     struct ingle_report *report = check->report;
     for (size_t i = 0; i < count; i++) {
-        ingle_status status = check_standard(check, standards[i]);
+        ingle_status status = keep_standard(report, standards[i]);
+        if (status == INGLE_OK) {
+            status = check_standard(check, standards[i]);
+        }
         if (status != INGLE_OK) {
             return status;
         }
@@ -223,6 +237,7 @@ static ingle_status run(struct check *check, const ingle_standard *const *standa
 
 static void empty(struct ingle_report *report)
 {
+    report->standard_count = 0;
     report->finding_count = 0;
     report->remedy_count = 0;
     report->missing_count = 0;

@@ -29,6 +29,7 @@ void ingle_report_free(ingle_report *report)
         return;
     }
     ingle_allocator allocator = report->allocator;
+    allocator_free(&allocator, report->standards);
     allocator_free(&allocator, report->findings);
     allocator_free(&allocator, report->remedies);
     allocator_free(&allocator, report->missing);
@@ -45,6 +46,18 @@ const char *ingle_report_error_text(const ingle_report *report)
 const char *ingle_report_error_subject(const ingle_report *report)
 {
     return report->error_subject;
+}
+
+/* ---- by what it was judged ------------------------------------------------------------------ */
+
+size_t ingle_report_standard_count(const ingle_report *report)
+{
+    return report->standard_count;
+}
+
+const ingle_standard *ingle_report_standard_at(const ingle_report *report, size_t index)
+{
+    return index < report->standard_count ? report->standards[index] : NULL;
 }
 
 /* ---- the whole ------------------------------------------------------------------------------ */

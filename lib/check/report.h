@@ -73,6 +73,8 @@ struct ingle_report {
     ingle_allocator allocator;
     const ingle_survey *survey;
     const ingle_amendments *amendments;
+    const ingle_standard **standards;
+    size_t standard_count, standard_capacity;
     struct ingle_finding *findings;
     struct ingle_remedy *remedies;
     struct ingle_missing *missing;

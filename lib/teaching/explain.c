@@ -79,27 +79,16 @@ static void put_counts(struct explaining *explaining)
     page_run(explaining->page, PAGE_PLAIN, text.length > 0 ? words : "none");
 }
 
-static bool is_first_of_standard(const ingle_report *report, size_t index)
-{
-    return index == 0 ||
-           ingle_finding_standard(ingle_report_finding_at(report, index)) !=
-               ingle_finding_standard(ingle_report_finding_at(report, index - 1));
-}
-
 static void put_standards(struct explaining *explaining)
 {
     const ingle_report *report = explaining->report;
-    bool first = true;
-    for (size_t i = 0; i < ingle_report_finding_count(report); i++) {
-        if (is_first_of_standard(report, i)) {
-            const ingle_finding *finding = ingle_report_finding_at(report, i);
-            page_run(explaining->page, PAGE_PLAIN, first ? " Judged by " : ", ");
-            page_run(explaining->page, PAGE_CODE,
-                     ingle_standard_id(ingle_finding_standard(finding)));
-            first = false;
-        }
+    size_t count = ingle_report_standard_count(report);
+    for (size_t i = 0; i < count; i++) {
+        page_run(explaining->page, PAGE_PLAIN, i == 0 ? " Judged by " : ", ");
+        page_run(explaining->page, PAGE_CODE,
+                 ingle_standard_id(ingle_report_standard_at(report, i)));
     }
-    page_run(explaining->page, PAGE_PLAIN, first ? "" : ".");
+    page_run(explaining->page, PAGE_PLAIN, count == 0 ? "" : ".");
 }
 
 static void put_summary(struct explaining *explaining)

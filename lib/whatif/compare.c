@@ -23,7 +23,6 @@ static void clear(ingle_comparison *comparison)
     allocator_free(&comparison->allocator, comparison->cells);
     comparison->cells = NULL;
     comparison->report = NULL;
-    comparison->standard_count = 0;
     comparison->line_count = 0;
 }
 
@@ -34,21 +33,20 @@ void ingle_comparison_free(ingle_comparison *comparison)
     }
     clear(comparison);
     ingle_allocator allocator = comparison->allocator;
-    allocator_free(&allocator, comparison->standards);
     allocator_free(&allocator, comparison->lines);
     allocator_free(&allocator, comparison);
 }
 
 /* ---- the layout ----------------------------------------------------------------------------- */
 
+/* Every finding is of a standard that its report has. */
 static size_t column_of(const ingle_comparison *comparison, const ingle_finding *finding)
 {
-    size_t column = comparison->standard_count;
-    while (column > 0 &&
-           comparison->standards[column - 1] != ingle_finding_standard(finding)) {
-        column--;
+    size_t column = 0;
+    while (ingle_comparison_standard_at(comparison, column) != ingle_finding_standard(finding)) {
+        column++;
     }
-    return column - 1; /* SIZE_MAX where the standard is new */
+    return column;
 }
 
 static bool is_on_line(const ingle_finding *line, const ingle_finding *finding)
@@ -65,20 +63,6 @@ static size_t line_of(const ingle_comparison *comparison, const ingle_finding *f
         line++;
     }
     return line;
-}
-
-static bool add_standard(ingle_comparison *comparison, const ingle_finding *finding)
-{
-    if (column_of(comparison, finding) < comparison->standard_count) {
-        return true;
-    }
-    if (!array_reserve(&comparison->allocator, (void **)&comparison->standards,
-                       &comparison->standard_capacity, comparison->standard_count,
-                       sizeof *comparison->standards)) {
-        return false;
-    }
-    comparison->standards[comparison->standard_count++] = ingle_finding_standard(finding);
-    return true;
 }
 
 static bool add_line(ingle_comparison *comparison, const ingle_finding *finding)
@@ -106,12 +90,12 @@ static ingle_status lay_out(ingle_comparison *comparison)
     size_t count = ingle_report_finding_count(comparison->report);
     for (size_t i = 0; i < count; i++) {
         const ingle_finding *finding = ingle_report_finding_at(comparison->report, i);
-        if (counts(finding) &&
-            (!add_standard(comparison, finding) || !add_line(comparison, finding))) {
+        if (counts(finding) && !add_line(comparison, finding)) {
             return INGLE_ERROR_MEMORY;
         }
     }
-    size_t cells = comparison->line_count * comparison->standard_count;
+    size_t columns = ingle_comparison_standard_count(comparison);
+    size_t cells = comparison->line_count * columns;
     comparison->cells = allocator_new(&comparison->allocator,
                                       (cells > 0 ? cells : 1) * sizeof *comparison->cells);
     if (comparison->cells == NULL) {
@@ -120,8 +104,8 @@ static ingle_status lay_out(ingle_comparison *comparison)
     for (size_t i = 0; i < count; i++) {
         const ingle_finding *finding = ingle_report_finding_at(comparison->report, i);
         if (counts(finding)) {
-            size_t place = line_of(comparison, finding) * comparison->standard_count +
-                           column_of(comparison, finding);
+            size_t place =
+                line_of(comparison, finding) * columns + column_of(comparison, finding);
             const ingle_finding **cell = &comparison->cells[place];
             if (*cell == NULL || ingle_finding_verdict(*cell) < ingle_finding_verdict(finding)) {
                 *cell = finding;
@@ -149,13 +133,14 @@ ingle_status ingle_compare(const ingle_report *report, ingle_comparison *compari
 
 size_t ingle_comparison_standard_count(const ingle_comparison *comparison)
 {
-    return comparison->standard_count;
+    return comparison->report == NULL ? 0 : ingle_report_standard_count(comparison->report);
 }
 
 const ingle_standard *ingle_comparison_standard_at(const ingle_comparison *comparison,
                                                    size_t column)
 {
-    return column < comparison->standard_count ? comparison->standards[column] : NULL;
+    return comparison->report == NULL ? NULL
+                                      : ingle_report_standard_at(comparison->report, column);
 }
 
 ingle_verdict ingle_comparison_verdict(const ingle_comparison *comparison, size_t column)
@@ -178,8 +163,9 @@ size_t ingle_comparison_line_count(const ingle_comparison *comparison)
 const ingle_finding *ingle_comparison_finding_at(const ingle_comparison *comparison, size_t line,
                                                  size_t column)
 {
-    return line < comparison->line_count && column < comparison->standard_count
-               ? comparison->cells[line * comparison->standard_count + column]
+    size_t columns = ingle_comparison_standard_count(comparison);
+    return line < comparison->line_count && column < columns
+               ? comparison->cells[line * columns + column]
                : NULL;
 }
 
@@ -207,7 +193,8 @@ static bool requires_the_same(const ingle_finding *one, const ingle_finding *oth
 ingle_change ingle_comparison_change_at(const ingle_comparison *comparison, size_t line,
                                         size_t column)
 {
-    if (column == 0 || column >= comparison->standard_count || line >= comparison->line_count) {
+    if (column == 0 || column >= ingle_comparison_standard_count(comparison) ||
+        line >= comparison->line_count) {
         return INGLE_CHANGE_NONE;
     }
     const ingle_finding *before = ingle_comparison_finding_at(comparison, line, column - 1);

@@ -10,8 +10,6 @@
 struct ingle_comparison {
     ingle_allocator allocator;
     const ingle_report *report;
-    const ingle_standard **standards;
-    size_t standard_count, standard_capacity;
     const ingle_finding **lines; /* the first finding of each */
     size_t line_count, line_capacity;
     const ingle_finding **cells; /* line by line */

@@ -74,7 +74,7 @@ static const char *label_of(struct comparing *comparing, const ingle_finding *fi
 /* A line that nothing was measured for says nothing of the standards. */
 static bool is_shown(const ingle_comparison *comparison, size_t line)
 {
-    for (size_t column = 0; column < comparison->standard_count; column++) {
+    for (size_t column = 0; column < ingle_comparison_standard_count(comparison); column++) {
         const ingle_finding *finding = ingle_comparison_finding_at(comparison, line, column);
         if (finding != NULL && ingle_finding_verdict(finding) != INGLE_UNMEASURED) {
             return true;
@@ -126,7 +126,7 @@ static const char *matrix_cell(void *context, size_t row, size_t column, enum pa
 static bool take_heads(struct comparing *comparing)
 {
     const ingle_comparison *comparison = comparing->comparison;
-    size_t count = comparison->standard_count + 2;
+    size_t count = ingle_comparison_standard_count(comparison) + 2;
     comparing->heads =
         allocator_new(&comparison->allocator, count * sizeof *comparing->heads);
     if (comparing->heads == NULL) {
@@ -135,7 +135,7 @@ static bool take_heads(struct comparing *comparing)
     comparing->heads[0] = "what";
     comparing->heads[1] = "rule";
     for (size_t i = 2; i < count; i++) {
-        comparing->heads[i] = ingle_standard_id(comparison->standards[i - 2]);
+        comparing->heads[i] = ingle_standard_id(ingle_comparison_standard_at(comparison, i - 2));
     }
     return true;
 }
@@ -145,8 +145,8 @@ static void put_matrix(struct comparing *comparing)
     const ingle_comparison *comparison = comparing->comparison;
     page_heading(comparing->page, 2, "Rule by rule");
     size_t shown = count_shown(comparison);
-    struct page_table table = {comparison->standard_count + 2, shown, comparing->heads,
-                               matrix_cell, comparing};
+    size_t columns = ingle_comparison_standard_count(comparison) + 2;
+    struct page_table table = {columns, shown, comparing->heads, matrix_cell, comparing};
     page_table(comparing->page, &table);
     if (shown < comparison->line_count) {
         char words[CELL_SIZE];
@@ -197,9 +197,9 @@ static void put_step(struct comparing *comparing, size_t column)
     char heading[CELL_SIZE];
     struct text text = text_start(heading, sizeof heading);
     text_add(&text, "From ");
-    text_add(&text, ingle_standard_id(comparison->standards[column - 1]));
+    text_add(&text, ingle_standard_id(ingle_comparison_standard_at(comparison, column - 1)));
     text_add(&text, " to ");
-    text_add(&text, ingle_standard_id(comparison->standards[column]));
+    text_add(&text, ingle_standard_id(ingle_comparison_standard_at(comparison, column)));
     page_heading(comparing->page, 3, heading);
     if (!is_changed(comparison, column)) {
         page_line(comparing->page, PAGE_PARAGRAPH, "Nothing changes for this survey.");
@@ -218,12 +218,13 @@ static void put_verdicts(struct comparing *comparing)
     const ingle_comparison *comparison = comparing->comparison;
     struct page *page = comparing->page;
     page_heading(page, 2, "As a whole");
-    for (size_t i = 0; i < comparison->standard_count; i++) {
+    for (size_t i = 0; i < ingle_comparison_standard_count(comparison); i++) {
+        const ingle_standard *standard = ingle_comparison_standard_at(comparison, i);
         ingle_verdict verdict = ingle_comparison_verdict(comparison, i);
         page_open(page, PAGE_ITEM);
-        page_run(page, PAGE_CODE, ingle_standard_id(comparison->standards[i]));
+        page_run(page, PAGE_CODE, ingle_standard_id(standard));
         page_run(page, PAGE_PLAIN, " (");
-        page_run(page, PAGE_PLAIN, ingle_standard_title(comparison->standards[i]));
+        page_run(page, PAGE_PLAIN, ingle_standard_title(standard));
         page_run(page, PAGE_PLAIN, "): ");
         page_run(page, page_verdict_style(verdict), ingle_verdict_name(verdict));
         page_close(page);
@@ -243,10 +244,10 @@ static void put_all(struct comparing *comparing)
 {
     const ingle_comparison *comparison = comparing->comparison;
     put_verdicts(comparing);
-    if (comparison->standard_count > 1) {
+    if (ingle_comparison_standard_count(comparison) > 1) {
         page_heading(comparing->page, 2, "What changes");
     }
-    for (size_t column = 1; column < comparison->standard_count; column++) {
+    for (size_t column = 1; column < ingle_comparison_standard_count(comparison); column++) {
         put_step(comparing, column);
     }
     put_matrix(comparing);

@@ -77,6 +77,17 @@ static bool judges_range(const struct solving *solving, const ingle_finding *fin
            ingle_finding_item(finding) == range->item;
 }
 
+/* Two readings of a rule may judge the same thing: the margin is that of the worse. */
+static void note_aside(struct aside *aside, const ingle_finding *finding)
+{
+    ingle_amount margin;
+    int64_t missed = ingle_finding_margin(finding, &margin) ? margin.value : 0;
+    if (!aside->failed || missed < aside->margin_here) {
+        aside->margin_here = missed;
+    }
+    aside->failed = true;
+}
+
 static ingle_status add_aside(struct solving *solving, const ingle_finding *finding)
 {
     ingle_solution *solution = solving->solution;
@@ -90,29 +101,23 @@ static ingle_status add_aside(struct solving *solving, const ingle_finding *find
                             .standard = ingle_finding_standard(finding),
                             .quantity = ingle_finding_quantity(finding),
                             .item = ingle_finding_item(finding),
-                            .failed = true,
                             .moved = judges_range(solving, finding)};
-    aside->has_margin = ingle_finding_margin(finding, &aside->margin) != 0;
+    note_aside(aside, finding);
     return INGLE_OK;
 }
 
-static void note_aside(struct aside *aside, const ingle_finding *finding)
-{
-    ingle_amount margin;
-    bool has_margin = ingle_finding_margin(finding, &margin) != 0;
-    aside->failed = true;
-    aside->moved = aside->moved || has_margin != aside->has_margin ||
-                   (has_margin && margin.value != aside->margin.value);
-}
-
-/* Keeps only the findings that failed at this value, too. */
+/* Keeps only the findings that failed at this value, too, and sees whether they went with it. */
 static void drop_asides(ingle_solution *solution)
 {
     size_t kept = 0;
     for (size_t i = 0; i < solution->aside_count; i++) {
-        if (solution->asides[i].failed) {
-            solution->asides[kept++] = solution->asides[i];
-            solution->asides[kept - 1].failed = false;
+        struct aside aside = solution->asides[i];
+        if (aside.failed) {
+            aside.moved = aside.moved || (aside.judged && aside.margin != aside.margin_here);
+            aside.margin = aside.margin_here;
+            aside.judged = true;
+            aside.failed = false;
+            solution->asides[kept++] = aside;
         }
     }
     solution->aside_count = kept;

@@ -15,10 +15,11 @@ struct aside {
     const ingle_standard *standard;
     const ingle_quantity *quantity;
     size_t item;
-    ingle_amount margin;
-    bool has_margin;
-    bool moved; /* its margin goes with the value, so that it is this quantity's doing */
-    bool failed; /* at the value at hand */
+    bool moved;   /* its margin goes with the value, so that it is this quantity's doing */
+    bool judged;  /* at a value before the one at hand, with this margin: */
+    int64_t margin; /* the least of its findings', 0 where none is known */
+    bool failed;  /* at the value at hand, with this one: */
+    int64_t margin_here;
 };
 
 struct ingle_solution {

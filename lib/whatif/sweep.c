@@ -2,6 +2,7 @@
 #include "whatif/sweep.h"
 
 #include "base/memory.h"
+#include "check/report.h"
 
 #include <string.h>
 
@@ -46,7 +47,7 @@ static bool is_line_of(const struct sweep_line *line, const ingle_finding *findi
     return ingle_rule_id(line->rule) == ingle_rule_id(ingle_finding_rule(finding)) &&
            line->standard == ingle_finding_standard(finding) &&
            line->quantity == ingle_finding_quantity(finding) &&
-           line->item == ingle_finding_item(finding);
+           line->item == finding->item;
 }
 
 static struct sweep_line *add_line(ingle_sweep *sweep, const ingle_finding *finding)
@@ -64,7 +65,7 @@ static struct sweep_line *add_line(ingle_sweep *sweep, const ingle_finding *find
     *line = (struct sweep_line){.rule = ingle_finding_rule(finding),
                                 .standard = ingle_finding_standard(finding),
                                 .quantity = ingle_finding_quantity(finding),
-                                .item = ingle_finding_item(finding),
+                                .item = finding->item,
                                 .cells = cells};
     return line;
 }
@@ -255,7 +256,7 @@ const ingle_quantity *ingle_sweep_line_quantity(const ingle_sweep *sweep, size_t
 
 size_t ingle_sweep_line_item(const ingle_sweep *sweep, size_t line)
 {
-    return line < sweep->line_count ? sweep->lines[line].item : 0;
+    return line < sweep->line_count ? sweep->lines[line].item : SIZE_MAX;
 }
 
 ingle_status ingle_sweep_cell_at(const ingle_sweep *sweep, size_t value, size_t line,

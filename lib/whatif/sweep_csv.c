@@ -77,7 +77,10 @@ static void put_subject(struct output *output, const struct sweep_line *line)
     char path[96], digits[24];
     size_t start = sizeof digits - 1, item = line->item;
     if (!ingle_quantity_repeats(line->quantity) || item == SIZE_MAX) {
-        put_field(output, ingle_quantity_id(line->quantity), false);
+        put_field(output,
+                  item == SIZE_MAX ? ingle_quantity_group(line->quantity)
+                                   : ingle_quantity_id(line->quantity),
+                  false);
         return;
     }
     digits[start] = '\0';

@@ -45,7 +45,9 @@ static void write_subject(struct json_writer *out, const char *name,
                           const ingle_quantity *quantity, size_t item)
 {
     char pointer[160];
-    if (ingle_quantity_repeats(quantity) && item != SIZE_MAX) {
+    if (ingle_quantity_repeats(quantity) && item == SIZE_MAX) {
+        snprintf(pointer, sizeof pointer, "/survey/%s", ingle_quantity_group(quantity));
+    } else if (ingle_quantity_repeats(quantity)) {
         snprintf(pointer, sizeof pointer, "/survey/%s/%zu/%s", ingle_quantity_group(quantity),
                  item, ingle_quantity_name(quantity));
     } else {
