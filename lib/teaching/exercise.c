@@ -72,14 +72,44 @@ static bool can_be_asked(const ingle_finding *finding)
            ingle_finding_required(finding, &amount) && amount.dimension <= INGLE_COUNT;
 }
 
+static bool is_asked(const ingle_exercise *exercise, size_t finding)
+{
+    for (size_t i = 0; i < exercise->question_count; i++) {
+        if (exercise->questions[i] == finding) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool is_same_matter(const ingle_finding *one, const ingle_finding *other)
+{
+    return ingle_rule_id(ingle_finding_rule(one)) == ingle_rule_id(ingle_finding_rule(other)) &&
+           ingle_finding_quantity(one) == ingle_finding_quantity(other) &&
+           ingle_finding_item(one) == ingle_finding_item(other);
+}
+
+static void add_question(ingle_exercise *exercise, size_t finding)
+{
+    size_t most = levels[exercise->level - 1].questions;
+    if (exercise->question_count < most &&
+        can_be_asked(ingle_report_finding_at(exercise->report, finding)) &&
+        !is_asked(exercise, finding)) {
+        exercise->questions[exercise->question_count++] = finding;
+    }
+}
+
+/* Each matter by all standards before the next: what one edition asks, and what another. */
 static void ask(ingle_exercise *exercise)
 {
     size_t count = ingle_report_finding_count(exercise->report);
-    size_t most = levels[exercise->level - 1].questions;
     exercise->question_count = 0;
-    for (size_t i = 0; i < count && exercise->question_count < most; i++) {
-        if (can_be_asked(ingle_report_finding_at(exercise->report, i))) {
-            exercise->questions[exercise->question_count++] = i;
+    for (size_t i = 0; i < count; i++) {
+        for (size_t j = i; j < count; j++) {
+            if (is_same_matter(ingle_report_finding_at(exercise->report, i),
+                               ingle_report_finding_at(exercise->report, j))) {
+                add_question(exercise, j);
+            }
         }
     }
 }
@@ -95,10 +125,9 @@ static bool is_metric(const ingle_standard *standard)
 static ingle_status make(ingle_exercise *exercise, const ingle_standard *const *standards,
                          size_t count)
 {
-    enum { TURNS = 16 }; /* not every standard has a rule on every topic */
     ingle_check_options options = {.size = sizeof options};
     options.metric_remedies = is_metric(standards[0]);
-    for (uint32_t turn = 0; turn < TURNS; turn++) {
+    for (uint32_t turn = 0; turn < EXERCISE_TURNS; turn++) {
         ingle_status status = exercise_invent(exercise, is_metric(standards[0]), turn);
         if (status == INGLE_OK) {
             status = ingle_check(exercise->survey, standards, count, &options, exercise->report);

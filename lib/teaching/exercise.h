@@ -12,6 +12,9 @@
 
 enum { EXERCISE_GIVEN = 48, EXERCISE_QUESTIONS = 12, EXERCISE_LEVELS = 4 };
 
+/* Not every standard has a rule on every topic: so many fireplaces are tried. */
+enum { EXERCISE_TURNS = 256 };
+
 /* A measurement that the problem tells, in a unit of its own. */
 struct given {
     enum quantity_id quantity;

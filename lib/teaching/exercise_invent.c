@@ -150,6 +150,8 @@ static void invent_insert(struct inventing *inventing)
     invent_opening(inventing);
     give_length(inventing, QUANTITY_HEARTH_FRONT, 0, 16, 26);
     give_length(inventing, QUANTITY_INSERT_PROJECTION, 0, 2, 10);
+    give_inches(inventing, QUANTITY_LISTING_HEARTH_FRONT, 0,
+                INCHES(14 + 2 * (int64_t)random_below(&inventing->random, 4)));
     invent_flue(inventing);
 }
 
@@ -212,7 +214,7 @@ ingle_status exercise_invent(ingle_exercise *exercise, bool metric, uint32_t tur
     struct inventing inventing = {.exercise = exercise, .metric = metric, .status = INGLE_OK};
     inventing.random.state = exercise->seed;
     uint64_t start = random_next(&inventing.random);
-    inventing.random.state = start + (uint64_t)exercise->level * 16 + turn;
+    inventing.random.state = start + (uint64_t)exercise->level * EXERCISE_TURNS + turn;
     exercise->given_count = 0;
     ingle_survey_clear(exercise->survey);
     levels[exercise->level - 1](&inventing);
