@@ -88,7 +88,7 @@ static void add_trim(struct inventing *inventing, const char *label, int64_t sid
     give_choice(inventing, QUANTITY_TRIM_SIDE, item, side);
     give(inventing, QUANTITY_TRIM_COMBUSTIBLE, item, 1, NULL);
     give_length(inventing, QUANTITY_TRIM_DISTANCE, item, least, most);
-    give_length(inventing, QUANTITY_TRIM_PROJECTION, item, 0, 4);
+    give_length(inventing, QUANTITY_TRIM_PROJECTION, item, 1, 4);
 }
 
 static void invent_mantel(struct inventing *inventing)
