@@ -127,9 +127,9 @@ static const struct option_entry options[] = {
      "appliance.kind"},
     {OPTION_FUEL, "fuel", WORKSHEET, ARGUMENT_CHOICE, "with --appliance: what it burns",
      "appliance.fuel"},
-    {OPTION_WIDTH, "width", PAGES | EXPLAIN | ASSESS, ARGUMENT_TEXT,
+    {OPTION_WIDTH, "width", PAGES | EXPLAIN | ASSESS, ARGUMENT_COLUMNS,
      "with --format text: the columns of a line; without it, those of the terminal or 79",
-     "COLUMNS"},
+     NULL},
     {OPTION_STANDARD, "standard", LIST, ARGUMENT_STANDARD,
      "only what belongs to this standard; units, verdicts and statuses belong to none", NULL},
     {OPTION_AMENDMENTS, "amendments", JUDGING, ARGUMENT_FILE,
@@ -260,6 +260,7 @@ const char *argument_form(const struct option_entry *option)
            : option->argument == ARGUMENT_READING ? "ID=OPTION"
            : option->argument == ARGUMENT_TEXT    ? option->form
            : option->argument == ARGUMENT_CHOICE  ? "WORD"
+           : option->argument == ARGUMENT_COLUMNS ? "COLUMNS"
                                                   : "ID";
 }
 

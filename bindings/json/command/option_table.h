@@ -93,6 +93,7 @@ enum option_argument {
     ARGUMENT_DECISION,
     ARGUMENT_WORD, /* one of the entry's own words */
     ARGUMENT_CHOICE, /* one of the choices of the quantity that is the entry's form */
+    ARGUMENT_COLUMNS,
     ARGUMENT_TEXT  /* whatever the verb makes of it, shown as the entry's form */
 };
 

@@ -149,6 +149,23 @@ static void take_gravity(struct command_options *options, const char *word)
     }
 }
 
+/* What a line of text can be wide, in columns; include/ingle/page.h has the same bounds. */
+enum { WIDTH_LEAST = 20, WIDTH_MOST = 1000 };
+
+int32_t columns_in(const char *word)
+{
+    size_t digits = strspn(word, "0123456789");
+    long columns = digits > 0 && digits < 5 && word[digits] == '\0' ? strtol(word, NULL, 10) : 0;
+    return columns >= WIDTH_LEAST && columns <= WIDTH_MOST ? (int32_t)columns : 0;
+}
+
+static ingle_status take_width(struct command_options *options, const char *word)
+{
+    return columns_in(word) > 0
+               ? INGLE_OK
+               : complain(&options->complaint, "--width takes a number of columns, 20 to 1000.");
+}
+
 static ingle_status take_argument(struct command_options *options,
                                   const struct option_entry *entry, const char *word)
 {
@@ -159,6 +176,8 @@ static ingle_status take_argument(struct command_options *options,
         return take_reading(options, word);
     case ARGUMENT_FILE:
         return take_amendments(options, word);
+    case ARGUMENT_COLUMNS:
+        return take_width(options, word);
     case ARGUMENT_UNIT:
     case ARGUMENT_GRAVITY:
     case ARGUMENT_DECISION:

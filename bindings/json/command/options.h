@@ -39,6 +39,9 @@ struct command_options {
 /* Whether an option was given. */
 bool option_given(const struct command_options *options, enum option_id id);
 
+/* The columns that a word says, 20 to 1000; 0 where it says none. */
+int32_t columns_in(const char *word);
+
 /*
  * Reads the command line, whose words may come into another order. Returns INGLE_OK,
  * INGLE_ERROR_USAGE or INGLE_ERROR_MEMORY; the options are to be freed in each case.

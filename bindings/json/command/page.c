@@ -10,7 +10,7 @@
 #include <sys/ioctl.h>
 #include <unistd.h>
 
-/* The columns that --width, the environment or the terminal has; 0 for none. */
+/* The columns that --width, the environment or the terminal has; 0 for none that can be used. */
 static int32_t width_of(const struct command_options *options)
 {
     struct winsize size;
@@ -19,11 +19,10 @@ static int32_t width_of(const struct command_options *options)
         word = getenv("COLUMNS");
     }
     if (word != NULL) {
-        long width = strtol(word, NULL, 10);
-        return width > 0 && width <= 1000 ? (int32_t)width : 0;
+        return columns_in(word);
     }
     return isatty(STDOUT_FILENO) && ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 &&
-                   size.ws_col >= 20
+                   size.ws_col >= 20 && size.ws_col <= 1000
                ? size.ws_col
                : 0;
 }

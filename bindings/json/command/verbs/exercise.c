@@ -55,6 +55,10 @@ int verb_exercise(struct command *command)
     const char *word = options->given[OPTION_SEED], *format = options->given[OPTION_FORMAT];
     uint64_t seed = 1, level = 1;
     ingle_page page;
+    if (options->operand_count > 0) {
+        return command_fail(command, INGLE_ERROR_USAGE,
+                            "An exercise is made up: it takes no document.");
+    }
     if (word != NULL && !read_number(word, &seed)) {
         return command_fail(command, INGLE_ERROR_USAGE,
                             "--seed takes a whole number of at most 18 digits.");

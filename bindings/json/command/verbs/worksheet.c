@@ -39,6 +39,10 @@ int verb_worksheet(struct command *command)
 {
     ingle_worksheet *worksheet = NULL;
     size_t count;
+    if (option_given(&command->options, OPTION_FUEL) &&
+        !option_given(&command->options, OPTION_APPLIANCE)) {
+        return command_fail(command, INGLE_ERROR_USAGE, "--fuel belongs to --appliance.");
+    }
     int result = option_given(&command->options, OPTION_APPLIANCE) ? read_appliance(command)
                                                                    : command_read_survey(command);
     if (result != DONE) {
