@@ -140,22 +140,71 @@ static int64_t first_tick(const struct plot_axis *axis, int64_t step)
 
 /* ---- axes ----------------------------------------------------------------------------------- */
 
-enum { TICK = 1500, TICKS_ACROSS_APART = 16000, TICKS_UP_APART = 9000 };
+enum {
+    TICK = 1500,
+    TICKS_ACROSS_APART = 16000,
+    TICKS_UP_APART = 9000,
+    BETWEEN_TICKS = 2500,
+    LABEL_LINE = 4300,
+    /* Beside the upright axis, where its label has two lines. */
+    TICK_ROOM = PLOT_LEFT - TICK - 2 * LABEL_LINE - 2500
+};
 
-static void axis_label(const struct plot_axis *axis, char *words, size_t size)
+/* What is on an axis and in which unit; the former is cut where both do not fit. */
+static void axis_label(const struct plot_axis *axis, int32_t width, char *words, size_t size)
 {
-    struct text text = text_start(words, size);
-    const ingle_unit *unit = unit_of(axis);
-    text_add(&text, axis->label);
-    if (unit != NULL) {
+    char unit[40];
+    struct text text = text_start(unit, sizeof unit);
+    if (unit_of(axis) != NULL) {
         text_add(&text, ", ");
-        text_add(&text, ingle_unit_id(unit));
+        text_add(&text, ingle_unit_id(unit_of(axis)));
     }
+    text = text_start(words, size);
+    text_add(&text, axis->label);
+    svg_fit_text(words, size, width - svg_text_width(unit, TEXT_SMALL), TEXT_SMALL);
+    text.length = strlen(words);
+    text_add(&text, unit);
+}
+
+/* How wide the widest number at the ticks of some step is. */
+static int32_t widest_tick(const struct plot_axis *axis, int64_t step)
+{
+    int32_t widest = 0;
+    for (int64_t at = first_tick(axis, step); at <= axis->most; at += step) {
+        char words[64];
+        tick_words(axis, at, words, sizeof words);
+        int32_t width = svg_text_width(words, TEXT_SMALL);
+        widest = width > widest ? width : widest;
+    }
+    return widest;
+}
+
+/* The least step whose numbers fit side by side along a length; two ticks fit anyway. */
+static int64_t step_across(const struct plot *plot)
+{
+    int32_t ticks = plot->width / TICKS_ACROSS_APART + 1;
+    int64_t step = tick_step(&plot->across, ticks);
+    while (ticks > 2 && widest_tick(&plot->across, step) + BETWEEN_TICKS >
+                            plot->width / (int32_t)ticks) {
+        step = tick_step(&plot->across, --ticks);
+    }
+    return step;
+}
+
+/* The least step whose numbers fit beside the axis. */
+static int64_t step_up(const struct plot *plot)
+{
+    int32_t ticks = plot->height / TICKS_UP_APART + 1;
+    int64_t step = tick_step(&plot->up, ticks);
+    while (ticks > 2 && widest_tick(&plot->up, step) > TICK_ROOM) {
+        step = tick_step(&plot->up, --ticks);
+    }
+    return step;
 }
 
 static void put_ticks_across(const struct plot *plot)
 {
-    int64_t step = tick_step(&plot->across, plot->width / TICKS_ACROSS_APART + 1);
+    int64_t step = step_across(plot);
     int32_t bottom = plot->corner.y + plot->height;
     for (int64_t at = first_tick(&plot->across, step); at <= plot->across.most; at += step) {
         char words[64];
@@ -170,16 +219,36 @@ static void put_ticks_across(const struct plot *plot)
 
 static void put_ticks_up(const struct plot *plot)
 {
-    int64_t step = tick_step(&plot->up, plot->height / TICKS_UP_APART + 1);
+    int64_t step = step_up(plot);
     int32_t left = plot->corner.x;
     for (int64_t at = first_tick(&plot->up, step); at <= plot->up.most; at += step) {
         char words[64];
         int32_t y = plot_place(plot, plot->across.least, at).y;
         tick_words(&plot->up, at, words, sizeof words);
+        svg_fit_text(words, sizeof words, TICK_ROOM, TEXT_SMALL);
         svg_line(plot->svg, LINE_THIN, (struct point){left - TICK, y}, (struct point){left, y});
         svg_text(plot->svg, (struct point){left - TICK - 1000, y + TEXT_SMALL / 2}, ANCHOR_END,
                  TEXT_SMALL, words);
     }
+}
+
+/* In two lines where one is too long, next to the numbers. */
+static void put_label_up(const struct plot *plot)
+{
+    char words[160];
+    int32_t middle = plot->corner.y + plot->height / 2;
+    int32_t ticks = widest_tick(&plot->up, step_up(plot));
+    int32_t x = plot->corner.x - TICK - 2500 - (ticks < TICK_ROOM ? ticks : TICK_ROOM);
+    axis_label(&plot->up, 2 * plot->height - plot->height / 4, words, sizeof words);
+    size_t length = svg_line_length(words, plot->height, TEXT_SMALL);
+    char *rest = words + length + (words[length] == ' ');
+    if (*rest != '\0') {
+        svg_fit_text(rest, sizeof words - (size_t)(rest - words), plot->height, TEXT_SMALL);
+        svg_text_upwards(plot->svg, (struct point){x, middle}, ANCHOR_MIDDLE, TEXT_SMALL, rest);
+        x -= LABEL_LINE;
+    }
+    words[length] = '\0';
+    svg_text_upwards(plot->svg, (struct point){x, middle}, ANCHOR_MIDDLE, TEXT_SMALL, words);
 }
 
 void plot_axes(const struct plot *plot)
@@ -189,14 +258,10 @@ void plot_axes(const struct plot *plot)
     svg_rectangle(plot->svg, LINE_THIN, AREA_NONE, corner, plot->width, plot->height);
     put_ticks_across(plot);
     put_ticks_up(plot);
-    axis_label(&plot->across, words, sizeof words);
+    axis_label(&plot->across, plot->width + PLOT_RIGHT, words, sizeof words);
     svg_text(plot->svg,
              (struct point){corner.x + plot->width / 2,
                             corner.y + plot->height + PLOT_BELOW - TEXT_SMALL},
              ANCHOR_MIDDLE, TEXT_SMALL, words);
-    axis_label(&plot->up, words, sizeof words);
-    svg_text_upwards(plot->svg,
-                     (struct point){corner.x - PLOT_LEFT + TEXT_SMALL + 1500,
-                                    corner.y + plot->height / 2},
-                     ANCHOR_MIDDLE, TEXT_SMALL, words);
+    put_label_up(plot);
 }

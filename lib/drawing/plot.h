@@ -35,6 +35,6 @@ int32_t plot_across(const struct plot *plot, int64_t across);
 void plot_words(const struct plot_axis *axis, int64_t value, char *words, size_t size);
 
 /* Room that the numbers and labels take outside the field. */
-enum { PLOT_LEFT = 24000, PLOT_BELOW = 15000, PLOT_RIGHT = 8000 };
+enum { PLOT_LEFT = 34000, PLOT_BELOW = 15000, PLOT_RIGHT = 14000 };
 
 #endif
