@@ -50,10 +50,10 @@ def sweeps():
             for low, high, step in RANGES:
                 turn += 1
                 low, high, step = OTHER_RANGES.get(quantity, (low, high, step))
-                standards = MANY if turn % 3 == 0 else MANY[turn % 8:turn % 8 + 1]
+                standards = MANY if turn % 3 == 0 else [MANY[turn % 8]]
                 yield ["sweep", "--quantity", quantity, "--format", "svg", "--unit",
-                       UNITS[turn % 4], *(["--all"] if turn % 2 else []), "--from", low, "--to", high,
-                       "--step", step,
+                       UNITS[turn % 4], *(["--all"] if turn % 2 else []),
+                       "--from", low, "--to", high, "--step", step,
                        *[part for each in standards for part in ("--standard", each)],
                        survey(name)]
 
@@ -71,31 +71,43 @@ def frontiers():
                        "--unit", UNITS[turn % 3], survey(name)]
 
 
+def estimates():
+    """Plots of the draft, and of how sure a finding is."""
+    for name in [*SURVEYS, "heron-weir/gallery"]:
+        for unit in UNITS:
+            yield ["draft", "--format", "svg", "--unit", unit, survey(name)]
+            for rule in ("hearth-front", "firebox-depth", "trim-distance"):
+                yield ["assess", "--rule", rule, "--format", "svg", "--unit", unit, survey(name)]
+
+
+def wanted():
+    return [*sweeps(), *frontiers(), *estimates()]
+
+
 @functools.cache
 def plots():
     """The arguments of each plot, what the command wrote, and that read back."""
-    wanted = [*sweeps(), *frontiers()]
+    all_of_them = wanted()
     with concurrent.futures.ThreadPoolExecutor() as pool:
-        done = list(pool.map(lambda each: run(*each), wanted))
+        done = list(pool.map(lambda each: run(*each), all_of_them))
     return [(" ".join(arguments), each.stdout, picture.Picture(each.stdout))
-            for arguments, each in zip(wanted, done) if each.returncode == 0]
+            for arguments, each in zip(all_of_them, done) if each.returncode == 0]
 
 
 class Plots(unittest.TestCase):
     def test_most_are_plotted(self):
-        wanted = len([*sweeps(), *frontiers()])
-        self.assertGreater(len(plots()), wanted // 3)
-        for verb in ("sweep", "solve"):
+        self.assertGreater(len(plots()), len(wanted()) // 3)
+        for verb in ("sweep", "solve", "draft", "assess"):
             self.assertTrue([each for each, _, _ in plots() if each.startswith(verb)], verb)
 
     def test_refusals_say_why(self):
-        for each in [*sweeps(), *frontiers()][::7]:
+        for each in wanted()[::7]:
             done = run(*each)
             if done.returncode != 0:
                 self.assertEqual(2, done.returncode, each)
                 self.assertIn(json.loads(done.stderr)["error"]["code"],
                               ("nothing-measured", "implausible", "unknown-quantity", "range",
-                               "dimension", "reference"), each)
+                               "dimension", "reference", "missing-name", "usage"), each)
 
     def test_no_text_lies_on_another(self):
         for name, _, each in plots():
