@@ -30,6 +30,10 @@ static void put_line(struct column *column, int32_t indent, const char *text, si
     char line[SCENE_NOTE];
     struct text copy = text_start(line, sizeof line);
     text_add_bytes(&copy, text, length);
+    for (char *blank = strchr(line, SVG_NO_BREAK); blank != NULL;
+         blank = strchr(blank, SVG_NO_BREAK)) {
+        *blank = ' ';
+    }
     column->y += LINE_SPACING;
     if (more && !has_line(column)) {
         text_add(&copy, " …");

@@ -240,6 +240,9 @@ void note_add(const struct scene *scene, char *note, const char *before, struct 
         return;
     }
     scene_words(scene, amount.amount, words, sizeof words);
+    for (char *blank = strchr(words, ' '); blank != NULL; blank = strchr(blank, ' ')) {
+        *blank = SVG_NO_BREAK;
+    }
     text_add(&text, before);
     text_add(&text, words);
     text_add(&text, after);

@@ -332,6 +332,9 @@ enum { FIRST_LETTER = ' ', LAST_LETTER = '~', FOREIGN_LETTER = 110 };
 /* Letters past ASCII are taken for wide ones; the bytes that continue one add nothing. */
 static int32_t letter_width(unsigned char byte)
 {
+    if (byte == SVG_NO_BREAK) {
+        return letter_widths[0];
+    }
     if (byte >= FIRST_LETTER && byte <= LAST_LETTER) {
         return letter_widths[byte - FIRST_LETTER];
     }

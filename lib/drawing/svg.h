@@ -108,6 +108,9 @@ void svg_text_over(struct svg *svg, struct point middle, bool upwards, const cha
 /* Cuts a text in a buffer of some size, with an ellipsis, to what fits a width. */
 void svg_fit_text(char *text, size_t size, int32_t width, int32_t height);
 
+/* A blank at which no line is broken; who writes the line writes a blank for it. */
+#define SVG_NO_BREAK '\x1F'
+
 /* How many bytes of a text go on a line: up to the end of a word where there is one. */
 size_t svg_line_length(const char *text, int32_t width, int32_t height);
 
