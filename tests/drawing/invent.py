@@ -6,7 +6,7 @@ import random
 STANDARDS = ["irc-2021", "irc-2000", "ibc-2021", "sbc-1990s", "nfpa-211-fireplaces",
              "common-practice-us", "obc-2012", "abcb-2022", "usda-fb1889-1941"]
 WORDS = ["mantel", "shelf", "left", "old", "oak", "pilaster", "main ridge", "dormer", "parapet",
-         "Wandverkleidung", "étagère", "W" * 40,
+         "Wandverkleidung", "bell\a", "étagère", "W" * 40,
          "panelling of the chimney breast & <all> \"of\" it"]
 
 
