@@ -155,6 +155,25 @@ static void put_picture(struct scene *scene, const struct picture *picture)
     svg_group_end(&scene->svg);
 }
 
+/*
+ * A detail has to be larger than the picture. Where its dimensions are too many for that those of
+ * the first piece stay; the notes of the marks have them all.
+ */
+static bool lay_out_detail(struct scene *scene, struct point corner, int32_t width, int32_t height)
+{
+    enum { LARGER = 2, OF_A_PIECE = 4 };
+    struct picture *detail = &scene->detail;
+    while (!picture_lay_out(detail, scales_of(scene), corner, width, height) ||
+           (detail->dimension_count > OF_A_PIECE &&
+            detail->scale * LARGER > scene->picture.scale)) {
+        if (detail->dimension_count == 0) {
+            return false;
+        }
+        detail->dimension_count--;
+    }
+    return true;
+}
+
 /* A detail takes the left part of the field, with its title above it. */
 static bool lay_out(struct scene *scene)
 {
@@ -163,16 +182,15 @@ static bool lay_out(struct scene *scene)
         HEIGHT = BLOCK_TOP - PADDING - FIELD_TOP,
         DETAIL_HEAD = 8000
     };
-    const struct drawing_scale *scales = scales_of(scene);
     int32_t taken = scene->detail.shape_count > 0 ? DETAIL_WIDTH + PADDING : 0;
     if (scene->picture.overfull || scene->detail.overfull) {
         return false;
     }
-    return picture_lay_out(&scene->picture, scales, (struct point){FIELD_LEFT + taken, FIELD_TOP},
-                           WIDTH - taken, HEIGHT) &&
-           (taken == 0 || picture_lay_out(&scene->detail, scales,
-                                          (struct point){FIELD_LEFT, FIELD_TOP + DETAIL_HEAD},
-                                          DETAIL_WIDTH, HEIGHT - DETAIL_HEAD));
+    return picture_lay_out(&scene->picture, scales_of(scene),
+                           (struct point){FIELD_LEFT + taken, FIELD_TOP}, WIDTH - taken, HEIGHT) &&
+           (taken == 0 ||
+            lay_out_detail(scene, (struct point){FIELD_LEFT, FIELD_TOP + DETAIL_HEAD},
+                           DETAIL_WIDTH, HEIGHT - DETAIL_HEAD));
 }
 
 static void put_detail(struct scene *scene)
