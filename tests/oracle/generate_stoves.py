@@ -59,7 +59,18 @@ SHEETS = (19, 22, 23, 28, 29, 34, 56, 64)
 PROTECTIONS = ('none', 'masonry', 'board-over-batts', 'masonry-vented', 'steel-over-batts',
                'steel-vented', 'board-vented', 'double-steel-vented', 'batts-between-steel',
                'thin-board-vented', 'listed-assembly')
+SURFACES = ('wall', 'ceiling')
 CIRCLES = ('collar.diameter', 'connector.diameter', 'flue.diameter')
+
+RULES = [(standard, rule) for standard in stoves.STANDARDS for rule in stoves.rules_of(standard)]
+
+
+def seen_at(path):
+    """What can be seen of a thing; nothing of an amount."""
+    if path in FLAGS:
+        return (False, True)
+    return {'appliance.kind': KINDS, 'wall.protection': PROTECTIONS, 'wall.surface': SURFACES,
+            **WORDS}.get(path, ())
 
 
 class Maker:
@@ -131,7 +142,7 @@ class Maker:
         if source.chance(0.2):
             del wall['protection']
         if source.chance(0.7):
-            wall['surface'] = source.one(('wall', 'ceiling'))
+            wall['surface'] = source.one(SURFACES)
         unprotected = source.one((36, 36, 18, 12, 9, 6, 27, 15, 10, 48, 5, 24)) * IN
         clearance = source.one((36, 24, 18, 16, 12, 9, 6, 5, 4, 3, 2)) * IN
         if source.chance(0.3):
@@ -184,7 +195,29 @@ class Maker:
             self.put('listing.pad-r', self.source.one(('0', '0', '0', '1.19', '0.595', '0.8', '2',
                                                        '5.5')))
 
-    def document(self, identity):
+    def fit(self, key, test):
+        """Records something seen by which a condition holds."""
+        group, name = key.split('/')
+        fitting = [word for word in seen_at(f'{group}.{name}')
+                   if test({True: 'yes', False: 'no'}.get(word, word))]
+        for holder in self.holders(group) if fitting else ():
+            holder[name] = self.source.one(fitting)
+
+    def holders(self, group):
+        held = self.groups.setdefault(group, [{}] if group in stoves.REPEATING else {})
+        return held if isinstance(held, list) else [held]
+
+    def aim(self, rule):
+        """Makes a rule apply that chance would seldom bring about, and leads to its limit."""
+        for key, test in rule.when:
+            self.fit(key, test)
+        for key in rule.keys if rule.kind == 'limit' else ():
+            group, name = key.split('/')
+            step = self.source.one((-1, 1)) * self.source.one((1, IN // 16, rule.value // 4))
+            for holder in self.holders(group) if stoves.AMOUNTS.get(key) == 'length' else ():
+                holder[name] = self.written(f'{group}.{name}', max(0, rule.value + step))
+
+    def document(self, place):
         source = self.source
         self.put('appliance.kind', source.one(KINDS), 0.95)
         for path, words in WORDS.items():
@@ -199,13 +232,16 @@ class Maker:
         self.roof()
         if source.chance(0.9):
             self.groups['wall'] = [self.wall() for _ in range(source.whole(0, 4))]
-        standards = [source.one(stoves.STANDARDS)]
+        first, rule = RULES[place % len(RULES)]
+        standards = [first]
         standards += [each for each in stoves.STANDARDS
                       if each not in standards and source.chance(0.2)]
-        return {'id': identity, 'standards': standards, 'survey': self.groups}
+        if source.chance(0.5):
+            self.aim(rule)
+        return {'id': f'stove-{place}', 'standards': standards, 'survey': self.groups}
 
 
 def lines(count, seed='stoves', uncertain=True):
     """So many documents, one a line."""
-    return [generate.written(Maker(f'{seed} {index}', uncertain).document(f'stove-{index}'))
+    return [generate.written(Maker(f'{seed} {index}', uncertain).document(index))
             for index in range(count)]
