@@ -134,6 +134,22 @@ static bool holds(const struct condition *condition, int64_t value)
     return false;
 }
 
+/* What is recorded or taken for granted, or else what follows from other quantities. */
+static bool asked_value(const struct check *check, enum quantity_id quantity, size_t item,
+                        int64_t *value)
+{
+    struct calculation calculation = {
+        .survey = check->survey,
+        .item = item,
+        .liners = check->standard->liners,
+        .liner_count = check->standard->liner_count,
+        .masked = QUANTITY_NONE,
+        .at_fault = QUANTITY_NONE,
+    };
+    return survey_value(check->survey, quantity, item, value) ||
+           calculation_quantity(&calculation, quantity, value) == OUTCOME_DONE;
+}
+
 /* Conditions on a repeating group are left out where there is no item to ask. */
 static enum applies rule_applies(const struct check *check, const struct ingle_rule *rule,
                                  size_t item, enum quantity_id *unknown)
@@ -146,7 +162,7 @@ static enum applies rule_applies(const struct check *check, const struct ingle_r
         if (asked == ITEM_NONE) {
             continue;
         }
-        if (!survey_value(check->survey, condition->quantity, asked, &value)) {
+        if (!asked_value(check, condition->quantity, asked, &value)) {
             applies = APPLIES_UNKNOWN;
             *unknown = condition->quantity;
         } else if (!holds(condition, value)) {
@@ -163,11 +179,16 @@ static void add_assumption_steps(const struct check *check, const struct ingle_r
         enum quantity_id quantity = rule->when[i].quantity;
         const struct record *record =
             survey_record(check->survey, quantity, item_for(quantity, calculation->item));
-        if (quantities[quantity].assumes && (record == NULL || !record->recorded)) {
-            struct operand operand =
-                operand_quantity(calculation, quantity, quantities[quantity].assumed);
-            RECORD_STEP(calculation, .label = "taken for granted", .expression = "{0}",
-                        .remark = "It is not recorded.", .operands = {operand});
+        int64_t value;
+        if (record != NULL && record->recorded) {
+            continue;
+        }
+        enum assumption assumption = survey_assumed(check->survey, quantity, &value);
+        if (assumption != NOT_ASSUMED) {
+            bool assumed = assumption == ASSUMED;
+            RECORD_STEP(calculation, .expression = "{0}", .remark = "It is not recorded.",
+                        .label = assumed ? "taken for granted" : "known from the rest",
+                        .operands = {operand_quantity(calculation, quantity, value)});
         }
     }
 }

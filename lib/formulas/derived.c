@@ -138,6 +138,9 @@ bool derive_inverse(const struct calculation *calculation, enum quantity_id deri
         *at = value;
         return true;
     }
+    if (round_diameter(derived) == quantity) {
+        return round_inverse(value, at);
+    }
     if (derivation == NULL ||
         (quantity != derivation->first && quantity != derivation->second) ||
         !calculation_recorded(

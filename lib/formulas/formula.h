@@ -68,6 +68,9 @@ extern const struct formula formula_input_plus_or_least;
 extern const struct formula formula_input_or_most;
 extern const struct formula formula_within;
 extern const struct formula formula_above_step;
+/* two_inputs.c */
+extern const struct formula formula_input_and_share;
+extern const struct formula formula_lesser_share;
 /* switched.c */
 extern const struct formula formula_with_or_without;
 /* observed.c */

@@ -5,6 +5,7 @@
  */
 #include "formulas/derived.h"
 #include "formulas/formula.h"
+#include "formulas/round.h"
 
 static enum outcome fixed_required(struct calculation *calculation, int64_t *required)
 {
@@ -31,8 +32,7 @@ static enum outcome share_of_input(struct calculation *calculation, const char *
     if (outcome != OUTCOME_DONE) {
         return outcome;
     }
-    if (!wide_multiply_divide((uint64_t)input, (uint64_t)calculation->numbers[0], INGLE_RATIO_ONE,
-                              calculation->rounding, share, NULL)) {
+    if (!round_share(calculation, calculation->inputs[0], input, calculation->numbers[0], share)) {
         return OUTCOME_OVERFLOW;
     }
     RECORD_STEP(calculation, .label = label, .expression = "{0} × {1}",

@@ -13,4 +13,14 @@ enum quantity_id round_diameter(enum quantity_id area);
 /* The area by its diameter, and its step. */
 enum outcome round_area(struct calculation *calculation, enum quantity_id area, int64_t *value);
 
+/* The least diameter of a circle that has an area, for where a rule steps along a diameter. */
+bool round_inverse(int64_t area, int64_t *diameter);
+
+/*
+ * A ratio of any quantity's value. Of a circle's area, known by its diameter, it is the ratio of
+ * the area itself and not of the whole number that stands for it. False on overflow.
+ */
+bool round_share(const struct calculation *calculation, enum quantity_id quantity, int64_t value,
+                 int64_t ratio, int64_t *share);
+
 #endif

@@ -61,6 +61,61 @@ static enum outcome outside(struct calculation *calculation)
     return OUTCOME_OUTSIDE;
 }
 
+/* ---- the steps that name a row or column --------------------------------------------------- */
+
+enum { ROWS, COLUMNS };
+
+static const char *const key_expressions[][2] = {
+    [KEY_UP_TO] = {"row for {0}, up to {1}", "column for {0}, up to {1}"},
+    [KEY_BELOW] = {"row for {0}, under {1}", "column for {0}, under {1}"},
+    [KEY_FROM] = {"row for {0}, from {1} on", "column for {0}, from {1} on"},
+    [KEY_EXACT] = {"row for {0}, {1}", "column for {0}, {1}"},
+};
+
+static struct operand key_operand(const struct calculation *calculation, enum quantity_id input,
+                                  const char *name, int64_t key)
+{
+    struct operand operand = operand_quantity(calculation, input, key);
+    operand.name = name;
+    return operand;
+}
+
+/* An input between two rows: its value lies on the line between theirs. */
+static void line_step(struct calculation *calculation, int row, int64_t amount)
+{
+    const int64_t *keys = calculation->table->rows.keys;
+    enum quantity_id input = calculation->inputs[0];
+    RECORD_STEP(calculation, .label = "rows of the table", .remark = calculation->table->name,
+                .expression = "rows for {0}, {1} and {2}",
+                .operands = {operand_quantity(calculation, input, amount),
+                             key_operand(calculation, input, "below it", keys[row]),
+                             key_operand(calculation, input, "above it", keys[row + 1])});
+}
+
+/* Which row or column of the table an input belongs to. */
+static void key_step(struct calculation *calculation, unsigned which, int place, int64_t amount)
+{
+    const struct table_keys *keys =
+        which == ROWS ? &calculation->table->rows : &calculation->table->columns;
+    enum quantity_id input = calculation->inputs[which];
+    enum table_reading reading = keys->reading;
+    if (keys->count == 0 || calculation->steps == NULL) {
+        return;
+    }
+    if (reading == KEY_INTERPOLATE && amount != keys->keys[place]) {
+        line_step(calculation, place, amount);
+        return;
+    }
+    reading = reading == KEY_INTERPOLATE ? KEY_EXACT : reading;
+    struct operand head = key_operand(
+        calculation, input, reading == KEY_EXACT ? "its own" : "its head", keys->keys[place]);
+    RECORD_STEP(calculation, .remark = calculation->table->name,
+                .label = which == ROWS ? "row of the table" : "column of the table",
+                .expression = key_expressions[reading][which],
+                .operands = {operand_quantity(calculation, input, amount), head},
+                .result = head.amount, .has_result = head.quantity == QUANTITY_NONE);
+}
+
 /* ---- a cell by row and column --------------------------------------------------------------- */
 
 /* On the line between a row's cell and the next one's, to the strict side. */
@@ -121,6 +176,10 @@ static enum outcome table_cell_required(struct calculation *calculation, int64_t
         return outside(calculation);
     }
     bool two = calculation->inputs[1] != QUANTITY_NONE;
+    key_step(calculation, ROWS, row, first);
+    if (two) {
+        key_step(calculation, COLUMNS, column, second);
+    }
     RECORD_STEP(
         calculation, .label = "required", .remark = table->name,
         .expression = two ? "table value for {0} and {1}" : "table value for {0}",
@@ -147,6 +206,7 @@ static enum outcome table_column_required(struct calculation *calculation, int64
     for (size_t column = 0; row != OUTSIDE_KEYS && column < table->columns.count; column++) {
         if (cell_at(table, row, (int)column) >= second) {
             *required = table->columns.keys[column];
+            key_step(calculation, ROWS, row, first);
             RECORD_STEP(
                 calculation, .label = "required", .remark = table->name,
                 .expression = "first column whose value for {0} is {1} or more",

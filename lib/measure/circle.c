@@ -29,3 +29,38 @@ bool circle_area(int64_t diameter, enum rounding rounding, int64_t *area)
     return wide_multiply_divide(square, pi_below.numerator, 4 * pi_below.denominator, rounding,
                                 area, NULL);
 }
+
+/*
+ * The area is a whole part and a rest below 1, each times the ratio: what both leave over, in
+ * parts of the denominator, is put together before anything is rounded. Pi is enclosed on the
+ * rounding's side, so the result is too.
+ */
+bool circle_area_share(int64_t diameter, int64_t numerator, int64_t denominator,
+                       enum rounding rounding, int64_t *area)
+{
+    bool up = rounding == ROUND_UP;
+    uint64_t times = up ? pi_above.numerator : pi_below.numerator;
+    uint64_t over = 4 * (up ? pi_above.denominator : pi_below.denominator);
+    int64_t whole;
+    int64_t rest;
+    int64_t share;
+    if (diameter < 0 || diameter > UINT32_MAX || numerator < 0 || denominator <= 0) {
+        return false;
+    }
+    uint64_t square = (uint64_t)diameter * (uint64_t)diameter;
+    if (!wide_multiply_divide(square, times, over, ROUND_DOWN, &whole, NULL)) {
+        return false;
+    }
+    uint64_t left = square * times - (uint64_t)whole * over; /* exact, modulo 2^64 */
+    if (!wide_multiply_divide(left, (uint64_t)numerator, over, ROUND_DOWN, &rest, NULL) ||
+        !wide_multiply_divide((uint64_t)whole, (uint64_t)numerator, (uint64_t)denominator,
+                              ROUND_DOWN, &share, NULL)) {
+        return false;
+    }
+    uint64_t parts = (uint64_t)whole * (uint64_t)numerator -
+                     (uint64_t)share * (uint64_t)denominator + (uint64_t)rest;
+    int64_t more = (int64_t)(parts / (uint64_t)denominator);
+    /* A circle's area is no fraction: beyond its whole part there is always something. */
+    more += up && diameter > 0 && numerator > 0 ? 1 : 0;
+    return wide_add(share, more, area);
+}

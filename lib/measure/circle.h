@@ -14,4 +14,11 @@
  */
 bool circle_area(int64_t diameter, enum rounding rounding, int64_t *area);
 
+/*
+ * The same times numerator / denominator, not negative and not 0, rounded once: ROUND_DOWN gives no
+ * more than the true product, ROUND_UP no less. ROUND_NEAREST is ROUND_DOWN here.
+ */
+bool circle_area_share(int64_t diameter, int64_t numerator, int64_t denominator,
+                       enum rounding rounding, int64_t *area);
+
 #endif

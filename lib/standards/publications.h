@@ -33,6 +33,7 @@ extern const struct publication publication_missouri;
 extern const struct publication publication_lorain;
 extern const struct publication publication_north_hempstead;
 extern const struct publication publication_red_lion;
+extern const struct publication publication_florida_building;
 extern const struct publication publication_florida_mechanical;
 extern const struct publication publication_older_stoves;
 extern const struct publication publication_purdue;

@@ -34,6 +34,7 @@ static const struct publication *const publications[] = {
     &publication_lorain,
     &publication_north_hempstead,
     &publication_red_lion,
+    &publication_florida_building,
     &publication_florida_mechanical,
     &publication_older_stoves,
     &publication_purdue,

@@ -42,6 +42,12 @@ const struct record *survey_record(const ingle_survey *survey, enum quantity_id 
 /* What is recorded, or else assumed; false where it is neither. */
 bool survey_value(const ingle_survey *survey, enum quantity_id id, size_t item, int64_t *value);
 
+/* How something that is not recorded is known nevertheless. */
+enum assumption { NOT_ASSUMED, ASSUMED, TOLD_BY_OTHERS };
+
+/* What is taken for granted of a quantity, or told by others that are recorded. */
+enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, int64_t *value);
+
 /* The JSON pointer of a quantity: /survey/trim/0/distance. */
 struct text;
 void survey_add_pointer(struct text *text, enum quantity_id id, size_t item);

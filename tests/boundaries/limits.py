@@ -16,6 +16,7 @@ OUTSIDE = "not-applicable"  # a finding that says that no value is printed
 INPUTS = {"length": (42 * INCH, 42 * INCH + 1), "area": (1080 * SQUARE_INCH,
                                                          1080 * SQUARE_INCH + 7),
           "ratio": (RATIO_ONE, RATIO_ONE + 1)}
+SMALL_LENGTHS = (6 * INCH, 6 * INCH + 1)  # of what is never as large as those
 SLOPES = (RATIO_ONE * 6 // 12, RATIO_ONE * 7 // 12)
 BY_LISTING = "by-listing"
 SQUARE_METRE = 10 ** 18
@@ -39,6 +40,13 @@ class Sight(NamedTuple):
     expected: dict
 
 
+def inputs(row):
+    """Amounts for a row's input, within what is plausible of it."""
+    usual = INPUTS[row.source_dimension]
+    small = row.source_most is not None and usual[1] > row.source_most
+    return SMALL_LENGTHS if small else usual
+
+
 class Row(NamedTuple):
     """What the probes need of a rule: its relation, the quantity judged, its input, its numbers.
 
@@ -53,6 +61,7 @@ class Row(NamedTuple):
     choices: tuple = ()
     source_choices: tuple = ()
     table: tuple = None
+    source_most: int = None
 
 
 def times(row, amount, ratio):
@@ -90,9 +99,9 @@ def fixed(row):
 
 def share(row):
     ratio = row.numbers["ratio"]
-    for amount in INPUTS[row.source_dimension]:
+    for amount in inputs(row):
         yield around_judged(row, ("ratio",), {row.source: amount}, times(row, amount, ratio))
-    even = INPUTS[row.source_dimension][0]
+    even = inputs(row)[0]
     yield around_source(row, ("ratio",), times(row, even, ratio), even,
                         lambda amount: times(row, amount, ratio))
 
@@ -127,6 +136,42 @@ def input_plus_or_least(row):
     yield around_judged(row, ("least",), {row.source: even - 1}, least)
     yield around_judged(row, ("more",), {row.source: even + INCH}, required(even + INCH))
     yield around_source(row, ("more", "least"), least, even, required)
+
+
+def input_and_share(row):
+    """One input, and a ratio of the other."""
+    whole, part = row.sources
+    ratio = row.numbers["ratio"]
+
+    def required(first, second):
+        return first + times(row, second, ratio)
+
+    first = INPUTS["area"][0]
+    for second in (0, *INPUTS["area"]):
+        yield around_judged(row, ("ratio",), {whole: first, part: second}, required(first, second))
+    for varied, fixed_one in ((whole, part), (part, whole)):
+        needed = required(first, first)
+        yield Probe(("ratio",), {fixed_one: first, row.judged: needed}, varied, first,
+                    tuple(verdict(row, needed, required(*(
+                        (first + off, first) if varied == whole else (first, first + off))))
+                          for off in (-1, 0, 1)))
+
+
+def lesser_share(row):
+    """The lesser of a ratio of one input and a ratio of the other."""
+    by_name = dict(zip(("first", "second"), row.sources))
+
+    for name, other in (("first", "second"), ("second", "first")):
+        for amount in (3 * INCH, 3 * INCH + 1):
+            share_of_it = times(row, amount, row.numbers[name])
+            ample = 2 * share_of_it * RATIO_ONE // row.numbers[other]
+            fixed_ones = {by_name[name]: amount, by_name[other]: ample}
+            yield around_judged(row, (name,), fixed_ones, share_of_it)
+        needed = times(row, 6 * INCH, row.numbers[name])
+        ample = 2 * needed * RATIO_ONE // row.numbers[other]
+        yield Probe((name,), {by_name[other]: ample, row.judged: needed}, by_name[name], 6 * INCH,
+                    tuple(verdict(row, needed, times(row, 6 * INCH + off, row.numbers[name]))
+                          for off in (-1, 0, 1)))
 
 
 def input_or_most(row):
@@ -456,6 +501,8 @@ FORMULAS = {
     "share-or-least": share_or_least,
     "input-plus": input_plus,
     "input-or-most": input_or_most,
+    "input-and-share": input_and_share,
+    "lesser-share": lesser_share,
     "by-opening-area": by_opening_area,
     "by-firebox-raise": by_firebox_raise,
     "by-smoke-chamber-walls": by_smoke_chamber_walls,

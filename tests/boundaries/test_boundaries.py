@@ -267,6 +267,14 @@ def possible_choices(rule, judged):
     return tuple(choice for choice in choices_of(judged) if choice not in excluded)
 
 
+def most_of(source):
+    """The longest that an input can plausibly be; None for what is no length."""
+    if source is None or QUANTITIES[source]["dimension"] != "length":
+        return None
+    most = QUANTITIES[source]["most"]
+    return int(Fraction(str(most["value"])) * written.SIZES[most["unit"]])
+
+
 def probes_of(rule, numbers):
     """(judged quantity, probe) for every limit of a row."""
     formula = {**limits.FORMULAS, **table_limits.FORMULAS}.get(rule["formula"])
@@ -278,7 +286,7 @@ def probes_of(rule, numbers):
                          source and QUANTITIES[source]["dimension"], numbers,
                          tuple(rule.get("from", ())), choices=possible_choices(rule, judged),
                          source_choices=choices_of(source) if source else (),
-                         table=table_limits.table_of(rule))
+                         table=table_limits.table_of(rule), source_most=most_of(source))
         for probe in formula(row):
             yield judged, probe
 

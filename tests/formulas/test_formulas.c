@@ -470,6 +470,39 @@ static void cells_are_found_by_their_keys(void **state)
     }
 }
 
+static void the_steps_name_row_and_column(void **state)
+{
+    (void)state;
+    static const struct {
+        enum table_reading reading;
+        int64_t row_at;
+        const char *expression;
+        int64_t keys[2];
+    } cases[] = {
+        {KEY_UP_TO, INCHES(11), "row for {0}, up to {1}", {INCHES(20), 0}},
+        {KEY_BELOW, INCHES(10), "row for {0}, under {1}", {INCHES(20), 0}},
+        {KEY_FROM, INCHES(29), "row for {0}, from {1} on", {INCHES(20), 0}},
+        {KEY_EXACT, INCHES(30), "row for {0}, {1}", {INCHES(30), 0}},
+        {KEY_INTERPOLATE, INCHES(10), "row for {0}, {1}", {INCHES(10), 0}},
+        {KEY_INTERPOLATE, INCHES(25), "rows for {0}, {1} and {2}",
+         {INCHES(20), INCHES(30)}},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        int64_t required;
+        start_table(&formula_table_cell, cases[i].reading);
+        record(QUANTITY_OPENING_WIDTH, cases[i].row_at);
+        record(QUANTITY_OPENING_HEIGHT, INCHES(6));
+        assert_int_equal(run(&required), OUTCOME_DONE);
+        const struct ingle_step *row = &steps.steps[steps.count - 3];
+        assert_string_equal(row->expression, cases[i].expression);
+        assert_int_equal(row->operands[0].amount.value, cases[i].row_at);
+        assert_int_equal(row->operands[1].amount.value, cases[i].keys[0]);
+        assert_true(cases[i].keys[1] == 0 || row->operands[2].amount.value == cases[i].keys[1]);
+        assert_string_equal(steps.steps[steps.count - 2].expression,
+                            "column for {0}, up to {1}");
+    }
+}
+
 static void a_table_asks_for_both_its_inputs(void **state)
 {
     (void)state;
@@ -946,6 +979,7 @@ int main(void)
         TEST(a_state_is_required_as_it_is),
         TEST(a_listing_decides_or_is_asked_for),
         TEST(cells_are_found_by_their_keys),
+        TEST(the_steps_name_row_and_column),
         TEST(a_table_asks_for_both_its_inputs),
         TEST(the_first_column_that_is_enough_is_found),
         TEST(the_hearth_left_is_a_difference),

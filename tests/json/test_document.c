@@ -131,7 +131,7 @@ static void rounding_is_told(void **state)
 static void order_is_free(void **state)
 {
     (void)state;
-    char first[65536];
+    static char first[131072];
     size_t length;
     assert_int_equal(
         check_with("{`id`: `a`, `standards`: [`irc-2021`], `unit`: `in`, `tolerance`: 0.125, "

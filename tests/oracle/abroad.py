@@ -65,7 +65,7 @@ ASSUMED = {
     'separation/metal-through-face': False, 'lintel/steel-angle': False, 'chimney/flues': 'single',
     'chimney/place': 'interior', 'chimney/liner': 'clay', 'trim/combustible': True,
     'wall/surface': 'wall',
-    'separation/joists-bear': False, 'chimney/construction': 'masonry',
+    'separation/joists-bear': False,
     'chimney/firebrick-wythe': False, 'flue/listed-with-oil': False, 'firebox/air-chamber': False,
     'fireplace/in-exterior-wall': False, 'lintel/steel': True, 'smoke-chamber/back-exposed': False,
     'insert/in-factory-built': False, 'wall/protection': 'none', 'stove/type': 'radiant',
@@ -89,6 +89,19 @@ class Missing(Exception):
 
 class Facts:
     """What a document records: amounts with half-widths, and what was seen."""
+
+    def assumed(self, key):
+        """What is taken where nothing is recorded. A stove's chimney is what its connector goes
+        into; only a fireplace's is masonry."""
+        if key != 'chimney/construction':
+            return ASSUMED.get(key)
+        what, into = self.seen.get('appliance/kind'), self.seen.get('connector/into') or ''
+        if what in ('stove', 'pellet-stove'):
+            if into in ('masonry-chimney', 'fireplace-chimney'):
+                return 'masonry'
+            return 'factory-built' if into.startswith('factory-built') else None
+        inside = what == 'insert' and self.seen.get('insert/in-factory-built') in (True, 'yes')
+        return 'factory-built' if inside or what == 'factory-built-fireplace' else 'masonry'
 
     def __init__(self, document):
         self.unit = document.get('unit')
@@ -185,7 +198,7 @@ class Reading:
         return width * depth
 
     def state(self, key):
-        value = self.facts.seen.get(self.place(key), ASSUMED.get(key))
+        value = self.facts.seen.get(self.place(key), self.facts.assumed(key))
         if value is None:
             raise Missing(key)
         return value

@@ -134,7 +134,7 @@ QUANTITIES = {
 }
 # What is taken for granted where it is not recorded.
 DEFAULTS = {
-    'chimney/construction': 'masonry', 'chimney/liner': 'clay', 'chimney/flues': 'single',
+    'chimney/liner': 'clay', 'chimney/flues': 'single',
     'chimney/place': 'interior', 'chimney/meets-ridge': False,
     'chimney/listed-for-contact': False, 'chimney/in-masonry-wall': False,
     'chimney/changes-size': False, 'chimney/corbel': 'none', 'chimney/trim-abuts': False,
@@ -174,7 +174,7 @@ BUILT = (being('chimney/construction', 'masonry'),)
 CHIMNEY = BUILT + (not_being(KIND, 'factory-built-fireplace'),)
 NO_FIREPLACE = BUILT + (not_being(KIND, 'masonry-fireplace', 'steel-fireplace-unit', 'insert',
                                   'factory-built-fireplace'),)
-FIREPLACE = (not_being(KIND, 'stove', 'pellet-stove', 'masonry-heater'),)
+FIREPLACE = (not_being(KIND, 'stove', 'pellet-stove', 'masonry-heater', 'insert'),)
 SUPPLIED = FIREPLACE + (being('air/duct-state', 'connected'),)
 NO_FACTORY = (not_being(KIND, 'factory-built-fireplace'),)
 FIREBRICK = MASONRY + (being('firebox/lining', 'firebrick'),)
@@ -183,6 +183,18 @@ IN_WALL = {group: (being(f'{group}/listed-for-contact', False),
 FREE = {group: (being(f'{group}/listed-for-contact', False),
                 being(f'{group}/in-masonry-wall', False)) for group in ('chimney', 'fireplace')}
 WIDE = (('chimney/width', lambda value: value > 30 * IN),)
+
+
+def construction(survey):
+    """A fireplace's chimney is taken for masonry, a stove's for what its connector goes into."""
+    kind = survey.choices.get(KIND)
+    if kind in ('stove', 'pellet-stove'):
+        into = survey.choices.get('connector/into') or ''
+        if into in ('masonry-chimney', 'fireplace-chimney'):
+            return 'masonry'
+        return 'factory-built' if into.startswith('factory-built') else None
+    inside = kind == 'insert' and survey.choices.get('insert/in-factory-built') in (True, 'yes')
+    return 'factory-built' if inside or kind == 'factory-built-fireplace' else 'masonry'
 
 
 class Asker:
@@ -374,7 +386,8 @@ def shapes(ask):
     half = ask.numbers['chimney-corbel']['ratio']
     return [ask.row('chimney-corbel', 'chimney/corbel-projection', 'at-most',
                     rules.scaled(ask.survey.one('chimney/corbeled-wall'), half),
-                    CHIMNEY + (not_being('chimney/corbel', 'none'),)),
+                    CHIMNEY + (not_being('chimney/corbel', 'none'),
+                               being('chimney/corbel-second-storey', False))),
             ask.least('chimney-corbel-wall', 'chimney/corbeled-wall',
                       CHIMNEY + (being('chimney/corbel', 'one-side'),)),
             ask.least('chimney-size-change', 'chimney/size-change-distance',
@@ -499,7 +512,8 @@ rules.NUMBERS.update(NUMBERS)
 rules.DIMENSIONS.update(DIMENSIONS)
 rules.QUANTITIES.update(QUANTITIES)
 rules.DEFAULTS.update(DEFAULTS)
-rules.FILLING.update(FILLING)
+rules.FILLING.update(FILLING | {'chimney.construction': 'masonry'})
+rules.TOLD['chimney/construction'] = construction
 rules.MARKS.update({'nearby.distance': ('chimney-height-nearby', 'within'),
                     'air.duct-clearance-at': ('air-duct-clearance', 'within')})
 rules.BY_AMOUNT |= {'cricket', 'cricket-height', 'footing-below-frost', 'footing-below-grade'}

@@ -12,7 +12,9 @@ Written apart from the library, with exact fractions. Where each number is from:
 - NFPA 54-2012 7.7.2.2: no valve left, and the pipe capped, where solid fuel is burned
 - NFPA 54-2012 10.6 (CMC 907.1 to 907.3): decorative appliances in vented fireplaces
 - NFPA 54-2012 Table 10.6.2.3 (CMC Table 907.2; IRC G2453 from memory): permanent free opening
-- IFGC 2024 602.1; IRC G2432: gas logs listed
+- IFGC 2024 602.1; IRC G2432: listed
+- NFPA 54-2012 12.11.13, CMC 802.10.11, IFGC 2009 501.7: no open fireplace on the vent's flue; IFGC
+  2009 501.7.3: the connector ends in the flue
 - IRC R1004.4: unvented logs in factory-built fireplaces from 2015, in inserts from 2024
 - IRC G2406.2: 6 000 Btu/h in a bathroom, 10 000 in a bedroom; G2445.3: 40 000
 - UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft. UMC 901.3, CABO 2431.1: pipe sealed
@@ -28,10 +30,10 @@ import amounts
 from amounts import FT
 
 IRC = ('irc-2012', 'irc-2015', 'irc-2018', 'irc-2021', 'irc-2024')
-IFGC = ('ifgc-2018', 'ifgc-2024')
+IFGC, IFGC_2009 = ('ifgc-2018', 'ifgc-2024'), 'ifgc-2009'
 NFPA, CALIFORNIA, MASSACHUSETTS = 'nfpa-54-2012', 'california-2013', 'massachusetts-gas'
 UPC, UMC, CABO, COMMON = 'upc-older', 'umc-older', 'cabo-gas-older', 'common-practice-us'
-STANDARDS = IRC + IFGC + (NFPA, CALIFORNIA, MASSACHUSETTS, UPC, UMC, CABO, COMMON)
+STANDARDS = IRC + IFGC + (IFGC_2009, NFPA, CALIFORNIA, MASSACHUSETTS, UPC, UMC, CABO, COMMON)
 
 HEIGHTS = (6, 8, 10, 15, 20, 30)
 OPENINGS = (8, 13, 20, 29, 39, 51, 64)
@@ -46,7 +48,8 @@ BTU = amounts.BTU
 AMOUNTS = {'gas/valve-distance': 'length', 'gas/fixed-pipe-end': 'length', 'gas/input': 'power',
            'gas/damper-opening': 'area', 'gas/chimney-height': 'length',
            'listing/damper-opening': 'area', 'air/area': 'area'}
-ASSUMED = {'gas/appliance': 'none'}
+ASSUMED = {'gas/appliance': 'none', 'gas/on-fireplace-flue': 'no',
+           'insert/in-factory-built': 'no'}
 
 Rule = namedtuple('Rule', 'id key relation when kind value')
 Finding = namedtuple('Finding', 'standard rule subject verdict relation required measured margin '
@@ -154,6 +157,11 @@ def openings():
                  (LOGS, CHIMNEY, LISTED), 'listing', 'listing/damper-opening')]
 
 
+def sealed_off():
+    return seen('gas-fireplace-sealed', 'gas/fireplace-sealed', 'yes', ANY,
+                ('gas/on-fireplace-flue', is_('yes')))
+
+
 def shut_by_mistake(who):
     return not_seen('damper-for-gas', 'damper/state', 'working', who, CHIMNEY)
 
@@ -197,7 +205,7 @@ def fuel_gas(standard):
 def national(standard):
     vented = (LOGS, CHIMNEY)
     rules = valve_nearby(THERE) + openings() + [
-        valve_in_firebox(LOGS),
+        valve_in_firebox(LOGS), sealed_off(),
         seen('gas-open-pipe', 'gas/open-pipe', 'no', ('appliance/fuel', is_('wood')),
              ('gas/appliance', is_('none')),
              ('appliance/kind', isnt('stove', 'pellet-stove', 'masonry-heater'))),
@@ -210,6 +218,10 @@ def national(standard):
         fireplace = kind('masonry-fireplace', 'factory-built-fireplace', 'steel-fireplace-unit')
         rules += [shut_by_mistake(ANY),
                   seen('fireplace-doors', 'glass-doors/cover-opening', 'yes', fireplace),
+                  seen('damper-control', 'damper/from-room', 'yes', fireplace,
+                       ('gas/appliance', is_('none'))),
+                  seen('air-damper', 'air/damper-tight', 'yes', fireplace,
+                       ('air/duct-state', is_('connected'))),
                   Rule('air-area', 'air/area', 'at-least',
                        (fireplace, ('air/duct-state', is_('connected'))), 'limit',
                        6 * amounts.IN2)]
@@ -244,6 +256,9 @@ def rules_of(standard):
         return fuel_gas(standard)
     if standard in (NFPA, CALIFORNIA):
         return national(standard)
+    if standard == IFGC_2009:
+        return [sealed_off(), seen('insert-into-flue', 'insert/into-flue', 'yes', kind('insert'),
+                                   ('insert/in-factory-built', is_('no')))]
     if standard in (UPC, UMC, CABO, MASSACHUSETTS):
         return older(standard)
     return practice() if standard == COMMON else []

@@ -22,7 +22,9 @@ TOLERANCES = ('1/16 in', '1/8 in', '1/2 in', '1 mm', '3 mm', '0.000001 mm')
 # Plausible ranges of lib/survey/quantities.def that generated amounts have to keep.
 SMALLEST = {'opening.width': 6 * IN, 'opening.height': 6 * IN, 'opening.area': 36 * IN2,
             'firebox.depth': IN, 'flue.diameter': IN, 'flue.width': IN, 'flue.depth': IN,
-            'flue.net-area': IN2, 'air.diameter': IN // 4, 'chimney.width': IN}
+            'flue.net-area': IN2, 'air.diameter': IN // 4, 'chimney.width': IN,
+            'connector.diameter': IN, 'connector.area': IN2, 'chimney.unit-height': IN,
+            'chimney.unit-bed-depth': IN}
 LARGEST_OPENING = 13500 * IN2
 
 # Openings of exactly 6 ft2, in inches and in millimetres.
@@ -446,6 +448,7 @@ class Maker:
                          self.flue, self.passages):
                 part()
         generate_chimneys.parts(self)
+        generate_chimney_parts.parts(self)
         self.choose('appliance.kind', kind, 0.98)
         self.choose('appliance.fuel', self.source.one(('wood', 'gas')), 0.5)
         codes = rules.IRC if self.source.chance(0.6) else rules.IBC
@@ -489,9 +492,10 @@ def lines(count, seed='ingle', **habits):
 
 
 # What other files make up of a survey.
+import generate_chimney_parts  # noqa: E402
 import generate_chimneys  # noqa: E402
 
-AMENDMENTS.update(generate_chimneys.AMENDMENTS)
+AMENDMENTS.update(generate_chimneys.AMENDMENTS | generate_chimney_parts.AMENDMENTS)
 
 if __name__ == '__main__':
     import sys

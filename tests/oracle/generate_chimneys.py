@@ -44,8 +44,8 @@ CHOSEN = {'firebox.lining': ('none', 'firebrick', 'other'),
           'chimney.liner': ('clay', 'listed-system', 'other'),
           'chimney.corbel': ('none', 'one-side', 'both-sides'),
           'chimney.flues': ('single', 'separate', 'touching')}
-KINDS = ('factory-built-fireplace', 'steel-fireplace-unit', 'masonry-heater', 'stove',
-         'pellet-stove')
+KINDS = ('factory-built-fireplace', 'steel-fireplace-unit', 'steel-fireplace-unit', 'masonry-heater',
+         'stove', 'pellet-stove')
 SLOPES = ((12, 12), (8, 12), (6, 12), (4, 12), (3, 12), (7, 12), (5, 24), (1, 3))
 
 
@@ -105,9 +105,8 @@ def nearby(maker, height):
 def caps(maker):
     area = 4 * maker.net_area()
     if 'flue.diameter' in maker.exact:
-        # The library takes a circle up to the next base unit before it multiplies by 4, so it may
-        # ask for up to 4 nm2 more; what it asks for is not tried inside that.
-        area += maker.source.one((-100, 100))
+        # Four times a circle's area lies up to 4 nm2 above four times the whole number below it.
+        area = 4 * rules.circle(maker.exact['flue.diameter']) + maker.source.whole(0, 4)
     for path in ('spark-arrestor.net-area', 'rain-cap.net-area'):
         maker.put(path, min(generate.near_area(maker.source, area, IN2), 13000 * IN2))
     fine(maker, 'spark-arrestor.mesh', (3 * IN // 8, IN // 2))

@@ -64,6 +64,14 @@ class Older(generate.Maker):
         for side in ('front', 'side', 'back'):
             self.put(f'fireplace.{side}-clearance', near(self.source, 2 * IN, spread=2 * IN))
 
+    def parts(self):
+        self.choose('firebox.walls', self.source.one(('brick', 'stone')), 0.6)
+        self.choose('hearth.overhung', self.source.chance(0.7), 0.7)
+        self.choose('hearth.covers-beneath', self.source.chance(0.5), 0.8)
+        self.put('fireplace.fireblock-depth', near(self.source, IN, spread=IN))
+        if self.source.chance(0.3):
+            self.put('firebox.wall-thickness', near(self.source, 12 * IN))
+
     def small_flue(self):
         """A flue about as small as the least that some rules allow."""
         self.groups['opening'] = {}
@@ -81,6 +89,7 @@ class Older(generate.Maker):
         self.opening()
         self.hearth()
         self.masonry()
+        self.parts()
         self.groups['trim'] = [self.piece() for _ in range(self.source.whole(0, 3))]
         self.small_flue() if self.source.chance(0.4) else self.flue()
         self.heights()

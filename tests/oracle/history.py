@@ -3,7 +3,8 @@
 
 - Farmers' Bulletin 1230 (about 1921): 13 in2 of flue for each ft2 of opening; also said to be 1/10
 - Farmers' Bulletin 1889 (1941): lined flue of a chimney of 22 ft and more 1/12, otherwise 1/10;
-  hearth 16 in from the breast, 8 in at each side, 4 in thick; mantel 8 in; walls 8 in
+  hearth 16 in from the breast, 8 in at each side, 4 in thick; mantel 8 in; walls 8 in, of stone
+  12 in
 - National Board of Fire Underwriters (1950s): 20 in from the breast, 12 in at each side, hearth and
   support 6 in, for every opening
 - Solon, Ohio: hearth 20 in, 16 in, 4 in thick; flue 45 in2; walls 6 1/2 in
@@ -14,28 +15,29 @@
 - Wisconsin: as the UBC, but least 75 in2; hearth 4 in; linings that touch staggered by 7 in, as in
   Lake Forest
 - Minimum Property Standards: 1/8 where the chimney is under 15 ft above the throat, else 1/10
-- 16 in and 8 in, from 6 ft2 on 20 in and 12 in: IRC 2000, 2003, UBC, CABO, NFPA 211 (from the
+- 16 in and 8 in, from 6 ft2 on 20 in and 12 in: IRC 2000, 2003, NFPA 211 (from the
   facing), Technical Notes 19 (1980) of the brick industry where the larger hearth is followed;
   Standard Building Code 16 in (from the facing) and 8 in under 6 ft2, larger openings not stated
-- trim 6 in away, projecting an eighth of the distance within 12 in: IRC 2000, 2003, UBC, CABO,
-  Technical Notes 19A; NFPA 211 and Standard Building Code: above 6 in, 12 in where it projects more
+- trim 6 in away, projecting an eighth of the distance within 12 in: IRC 2000, 2003, 2009, UBC,
+  CABO, Technical Notes 19A (with a firestop 1 in deep), Florida 2023 (above; beside as the Standard
+  Building Code); NFPA 211 and Standard Building Code: above 6 in, 12 in where it projects more
   than 1 1/2 in; Standard Building Code beside: 6 in, and the projection where it is more
 - Technical Notes 19: walls 8 in, joints 1/4 in
 - IRC 2003 R1001.6: chimney 3 ft above the roof, 2 ft above any part of the building within 10 ft
 """
 from fractions import Fraction
-from math import ceil
 
 import chimneys
 import rules
 from amounts import FT, FT2, IN, IN2
-from observed import OUTSIDE, amount, choice, every, judge, least, of, other, same
+from observed import OUTSIDE, amount, choice, every, judge, least, of, other, same, seen
 from rules import Expression, fixed, net_area, scaled, stepped, taper
 
 NET, FACING = 'flue/net-area', 'hearth/from-facing'
 STANDARDS = ('usda-fb1230-1921', 'usda-fb1889-1941', 'nbfu-1950s', 'solon-oh', 'norton-oh-1981',
              'lake-forest-1994', 'wisconsin', 'ubc-1970s-1997', 'fha-mps', 'irc-2000', 'irc-2003',
-             'cabo-1989-1995', 'sbc-1990s', 'bia-1980', 'bia-19a', 'nfpa-211-fireplaces')
+             'irc-2009', 'cabo-1989-1995', 'sbc-1990s', 'bia-1980', 'bia-19a',
+             'nfpa-211-fireplaces', 'florida-building-2023')
 
 
 def area_row(survey, rule, required, applies, marks=None):
@@ -170,7 +172,9 @@ def bulletin_1941(survey, brick):
                area_row(survey, 'flue-area', scaled(survey.opening(), Fraction(1, 10)),
                         every(brick, same(lining, 'none'))),
                least(survey, 'hearth-thickness', 'hearth/thickness', 4 * IN, brick),
-               least(survey, 'firebox-wall', 'firebox/wall-thickness', 8 * IN, brick)])
+               *(least(survey, 'firebox-wall', 'firebox/wall-thickness', inches * IN,
+                       every(brick, same(choice(survey, 'firebox/walls', 'brick'), built)))
+                 for built, inches in (('brick', 8), ('stone', 12)))])
 
 
 def nbfu(survey, brick):
@@ -214,20 +218,15 @@ def wisconsin(survey, brick):
             least(survey, 'hearth-thickness', 'hearth/thickness', 4 * IN, brick), stagger(survey)]
 
 
-def whole_circle(diameter):
-    """An amount is whole base units before a share of it is taken: both are rounded up."""
-    return ceil(rules.circle_as_requirement(diameter))
-
-
 def ubc(survey, brick):
     lining = choice(survey, 'flue/lining')
     unlined = of((survey.opening(),), lambda area: max(area * Fraction(1, 8), 100 * IN2))
     flue = (None if known_by_liner(survey)
-            else scaled(net_area(survey, whole_circle), Fraction(9, 10)))
+            else scaled(net_area(survey, rules.circle_as_requirement), Fraction(9, 10)))
     rows = [least(survey, rule, f'fireplace/{side}-clearance', 2 * IN, brick)
             for rule, side in (('fireplace-clearance', 'front'), ('fireplace-clearance', 'side'),
                                ('fireplace-clearance-back', 'back'))]
-    return (rows + stepped_hearth(survey, brick) + taper_rows(survey, brick)
+    return (rows + taper_rows(survey, brick)
             + [area_row(survey, 'flue-area', with_least(survey, 50 * IN2, 64 * IN2),
                         every(brick, other(lining, 'none'))),
                area_row(survey, 'flue-area', unlined, every(brick, same(lining, 'none'))),
@@ -287,12 +286,36 @@ def notes_19(survey, brick):
 def nfpa(survey, brick):
     return (stepped_hearth(survey, brick, facing=True)
             + [least(survey, 'hearth-extension-thickness', 'hearth/extension-thickness', 2 * IN,
-                     brick)] + flat_rows(survey, brick, beside_by_nfpa))
+                     brick),
+               seen('hearth-beneath', 'hearth/covers-beneath', 'is', 'yes',
+                    every(brick, same(choice(survey, 'hearth/overhung', 'no'), 'yes')), survey)]
+            + flat_rows(survey, brick, beside_by_nfpa))
+
+
+def notes_19a(survey, brick):
+    return taper_rows(survey, brick) + [
+        least(survey, 'fireblock', 'fireplace/fireblock-depth', IN, brick)]
+
+
+def florida(survey, brick):
+    """As the building code: the taper above, the whole projection on top beside."""
+    named = {'zone': 6 * IN, 'within': 12 * IN, 'ratio': Fraction(1, 8)}
+    rows, edge = [], 3 * IN // 2
+    for key, applied in pieces(survey, brick):
+        side, distance = choice(survey, key + '/side'), key + '/distance'
+        out = survey.one(key + '/projection')
+        rows += [least(survey, 'trim-distance', distance, 6 * IN, applied),
+                 amount('trim-projection', key + '/projection', 'at-most',
+                        every(applied, same(side, 'above')), out, taper(survey, named, distance),
+                        marks={distance: (6 * IN, 12 * IN)}),
+                 beside_by_sbc(survey, key, every(applied, other(side, 'above')),
+                               survey.one(distance), out, edge)]
+    return rows
 
 
 ROWS = dict(zip(STANDARDS, (bulletin_1921, bulletin_1941, nbfu, solon, norton, lake_forest,
-                            wisconsin, ubc, fha, hearth_and_taper, irc_2003, hearth_and_taper, sbc,
-                            notes_19, taper_rows, nfpa)))
+                            wisconsin, ubc, fha, hearth_and_taper, irc_2003, taper_rows,
+                            taper_rows, sbc, notes_19, notes_19a, nfpa, florida)))
 
 
 def rows(survey, standard):
@@ -311,4 +334,4 @@ rules.QUANTITIES.update({
     'firebox.wall-thickness': 'length', 'firebox.joint-width': 'length',
     'fireplace.front-clearance': 'length', 'fireplace.side-clearance': 'length',
     'fireplace.back-clearance': 'length', 'chimney.joint-stagger': 'length',
-    'chimney.height-above-roof': 'length'})
+    'chimney.height-above-roof': 'length', 'fireplace.fireblock-depth': 'length'})

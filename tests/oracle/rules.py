@@ -101,6 +101,8 @@ QUANTITIES = {
 
 # What is taken for granted where it is not recorded, by key without items.
 DEFAULTS = {'trim/place': 'on-face', 'trim/combustible': True}
+# What other things that are recorded tell of one that is not: functions of a survey, by key.
+TOLD = {}
 # What a missing choice or flag may be filled with, so that its rule is judged.
 FILLING = {'smoke-chamber.walls': 'smooth', 'flue.shape': 'round', 'flue.liner': '13x13'}
 # Measures at whose amounts a rule steps: the rule, and the number that says where.
@@ -350,7 +352,8 @@ def known(survey, key):
         return {'yes': True, 'no': False}.get(value, value)
     if survey.has(key):
         return survey.point()[key]
-    return DEFAULTS.get('/'.join(part for part in key.split('/') if not part.isdigit()))
+    plain = '/'.join(part for part in key.split('/') if not part.isdigit())
+    return TOLD[plain](survey) if plain in TOLD else DEFAULTS.get(plain)
 
 
 def under(survey, conditions, row):
@@ -663,6 +666,7 @@ def overall(findings):
 
 # The rows that other files tell; each adds its numbers and quantities to those above.
 import chimneys  # noqa: E402
+import chimney_parts  # noqa: E402, F401
 
 IBC = chimneys.IBC
 STANDARDS += IBC

@@ -7,10 +7,10 @@ Written apart from the library, with exact fractions. Where each number is from:
   12.6.2.1, a third is left of 66 per cent; floor by open space; shielded connectors 6 and 9 in;
   pass-throughs A to E
 - Univ./NASD 1254: 36 in, 12 in behind vented masonry, 18 in of pad all round
-- IRC Table M1306.2, M1306.2.1 (12 in for solid fuel), shields 1 in off; IRC 2018 R1003.14
+- IRC Table M1306.2, M1306.2.1 (12 in for solid fuel), shields 1 in off
 - IMC 2015 Table 308.6, interpolated; 308.4.1
 - New York City Mechanical Code 801.6, 801.7, 801.10.1, Tables 803.8 and 803.9(1); Administrative
-  Code 27-848.08
+  Code 27-848.08, 27-870
 - Newburgh Heights 1343.09; OAC 3701-33-09; Missouri Weatherization Field Guide; Lorain's handout;
   North Hempstead 2-58; Red Lion 1982; FBC-M 905; Purdue FNR-100; IFGC 2009 501.7
 - older NFPA texts: 18 in before, 12 in beside (cited); circulating 36 above, 24 before, 12 in
@@ -66,8 +66,7 @@ AMOUNTS = {**dict.fromkeys(LENGTHS, 'length'), **dict.fromkeys(AREAS, 'area'),
            **dict.fromkeys(COUNTS, 'count'), **dict.fromkeys(RATIOS, 'ratio')}
 ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': 'none',
            'wall/corner': 'no', 'wall/in-front': 'no',
-           'chimney/construction': 'masonry', 'connector/kind': 'single-wall', 'connector/shield':
-           'none',
+           'connector/kind': 'single-wall', 'connector/shield': 'none',
            'insert/in-factory-built': 'no'}
 REPEATING = ('wall', 'nearby')
 
@@ -107,7 +106,20 @@ class Facts:
         place = located(key, item)
         if place in self.amounts:
             return self.amounts[place][0]
+        if key == 'chimney/construction' and place not in self.words:
+            return self.construction()
         return self.words.get(place, ASSUMED.get(key))
+
+    def construction(self):
+        """A stove's chimney is what its connector goes into; only a fireplace's is masonry."""
+        what = self.words.get('appliance/kind')
+        if what in ('stove', 'pellet-stove'):
+            into = self.words.get('connector/into') or ''
+            if into in ('masonry-chimney', 'fireplace-chimney'):
+                return 'masonry'
+            return 'factory-built' if into.startswith('factory-built') else None
+        inside = what == 'insert' and self.words.get('insert/in-factory-built') == 'yes'
+        return 'factory-built' if inside or what == 'factory-built-fireplace' else 'masonry'
 
     def box(self, key, item):
         value, tolerance = self.amounts[located(key, item)]
@@ -333,9 +345,9 @@ def grid(table, heads, what):
             yield reduced(what, cells(heads, values), STOVE, shield(word), place)
 
 
-def residential(standard):
+def residential():
     vented = (STOVE, HELD_OFF)
-    rules = list(grid(IRC_TABLE, (36, 18, 12, 9, 6), 'exact')) + [
+    return list(grid(IRC_TABLE, (36, 18, 12, 9, 6), 'exact')) + [
         no_less_than_12(STOVE, SHIELDED),
         least('shield-air-space', 'wall/air-space', IN, *vented),
         least('shield-edge-gap', 'wall/edge-gap', IN, *vented),
@@ -347,10 +359,6 @@ def residential(standard):
              (STOVE, isnt('wall/protection', 'none', 'listed-assembly')), 'share',
              (Fraction(1), 0), 'wall/unprotected'),
         seen('shared-flue', 'stove/other-on-flue', 'no', STOVE)]
-    if standard == IRC_2018:
-        rules.append(make('flue-area-connector', 'flue/net-area', 'at-least', (STOVE,), 'collar',
-                          1, 'connector/diameter'))
-    return rules
 
 
 def mechanical():
@@ -411,6 +419,17 @@ def heights():
             gauge(16, between(16, 16, True, True))]
 
 
+def across(low, high):
+    """Whether a round connector has more than one area in in2, and less than another."""
+    return lambda diameter: low * IN2 < PI_LOW * diameter ** 2 / 4 < high * IN2
+
+
+# Administrative Code 27-870: no gauge is printed from 79 to 80 in2 and from 154 to 155 in2. No
+# circle has exactly one of these areas.
+NYC_GAUGES = ((24, across(-1, 79)), (22, across(80, 154)), (20, across(155, 200)),
+              (16, across(200, 10 ** 6)))
+
+
 def local(standard):
     label = ('listing-plate', 'listing/label', 'listed')
     shielded = is_('connector/shield', 'insulation-or-metal')
@@ -452,7 +471,9 @@ def local(standard):
         PURDUE: [clearance(36 * IN, STOVE, is_('stove/type', 'radiant'), BARE)],
         NYC_ROOM: [least('room-volume', 'room/volume', 300, STOVE),
                    seen('room-window', 'room/window', 'yes', STOVE),
-                   seen('room-confined', 'room/confined', 'no', STOVE), seen(*label, STOVE)],
+                   seen('room-confined', 'room/confined', 'no', STOVE), seen(*label, STOVE),
+                   *(most('connector-gauge', 'connector/gauge', number, STOVE,
+                          amount('connector/diameter', size)) for number, size in NYC_GAUGES)],
         IFGC: [seen('insert-seal', 'insert/sealed', 'yes', INSERT),
                seen('insert-access', 'insert/cleanable', 'yes', INSERT),
                seen('insert-in-factory-built', 'insert/listed-for-fireplace', 'yes', INSERT,
@@ -543,7 +564,7 @@ def rules_of(standard):
     fixed = {NFPA: nfpa, NASD: nasd, IMC: mechanical, NYC: new_york, HEIGHTS: heights}
     if standard in fixed:
         return fixed[standard]()
-    return residential(standard) if standard in IRC else local(standard)
+    return residential() if standard in IRC else local(standard)
 
 
 # ---- requirements --------------------------------------------------------------------------------

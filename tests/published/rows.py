@@ -10,6 +10,10 @@ import subprocess
 
 import amounts
 import applies
+import rules
+
+# Areas that the diameter of what is round tells where they are not recorded.
+ROUND = {"connector.area": "connector.diameter"}
 
 
 def catalogue(name):
@@ -62,6 +66,10 @@ class Rows:
 
     def holds(self, part, document, subject):
         recorded = self.recorded(part.quantity, document, subject)
+        across = recorded is None and self.recorded(ROUND.get(part.quantity), document, subject)
+        if across:
+            area = rules.circle(amounts.exact(across, "length", document.get("unit")))
+            return applies.AMOUNT_TESTS[part.test][1](area, part.value)
         if recorded is None:
             return None
         if part.test is None:
@@ -73,6 +81,8 @@ class Rows:
 
     def recorded(self, quantity, document, subject):
         """What a document has of a quantity, or what holds where nothing is recorded."""
+        if quantity is None:
+            return None
         group, name = quantity.split(".")
         holder = document["survey"].get(group, {})
         if isinstance(holder, list):

@@ -37,6 +37,9 @@ static const struct ingle_rule rules_19a[] = {
     {MATTER_TRIM_PROJECTION, "combustible trim", INGLE_BASIS_READ, INGLE_AT_MOST,
      &formula_projection_by_distance, .inputs = {QUANTITY_TRIM_DISTANCE},
      .numbers = {INCHES(6), INCHES(12), RATIO(1, 8)}, .when = WOOD_TRIM},
+    {MATTER_FIREBLOCK, "combustible trim", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(1)}, .when = {MASONRY_FIREPLACE},
+     .reading = "The depth that is named for a firestop in the gaps is read as the least."},
 };
 
 static const struct ingle_standard editions[] = {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * CABO One and Two Family Dwelling Code, 1989 to 1995, from memory.
+ * CABO One and Two Family Dwelling Code, 1989 to 1995, from memory: trim. What it asks of the
+ * hearth was not seen and is left out.
  */
 #include "measure/amounts.h"
 #include "standards/united_states/chapter_conditions.h"
@@ -9,12 +10,6 @@
 #define FROM_MEMORY "section not seen", INGLE_BASIS_FROM_MEMORY
 
 static const struct ingle_rule rules[] = {
-    {MATTER_HEARTH_FRONT, FROM_MEMORY, INGLE_AT_LEAST, &formula_by_opening_area,
-     .inputs = {QUANTITY_OPENING_AREA}, .numbers = {SQUARE_FEET(6), INCHES(16), INCHES(20)},
-     .when = {MASONRY_FIREPLACE}},
-    {MATTER_HEARTH_SIDE, FROM_MEMORY, INGLE_AT_LEAST, &formula_by_opening_area,
-     .inputs = {QUANTITY_OPENING_AREA}, .numbers = {SQUARE_FEET(6), INCHES(8), INCHES(12)},
-     .when = {MASONRY_FIREPLACE}},
     {MATTER_TRIM_DISTANCE, FROM_MEMORY, INGLE_AT_LEAST, &formula_fixed, .numbers = {INCHES(6)},
      .when = WOOD_TRIM},
     {MATTER_TRIM_PROJECTION, FROM_MEMORY, INGLE_AT_MOST, &formula_projection_by_distance,
@@ -26,7 +21,8 @@ static const struct ingle_rule rules[] = {
 static const struct ingle_standard editions[] = {
     {.id = "cabo-1989-1995", .title = "CABO One and Two Family Dwelling Code, 1989 to 1995",
      .place = "United States",
-     .note = "CABO One and Two Family Dwelling Code, 1989 to 1995: not read; from memory.",
+     .note = "CABO One and Two Family Dwelling Code, 1989 to 1995: not read; trim from "
+             "memory. Its text on hearths was not seen: none is held here.",
      .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules)},
 };
 

@@ -33,6 +33,10 @@ static const struct ingle_rule rules[] = {
     {MATTER_GAS_VALVE_IN_FIREBOX, VALVE_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS, VALVE_IN_FIREBOX}},
 
+    {MATTER_GAS_FIREPLACE_SEALED, "CMC 802.10.11, CPC 509.10.11", INGLE_BASIS_READ, INGLE_IS,
+     &formula_observed, .numbers = {true},
+     .when = {ANY_GAS, {QUANTITY_GAS_ON_FIREPLACE_FLUE, IS, true}}},
+
     /* Decorative gas appliances in vented fireplaces. */
     {MATTER_GAS_WORKING_FLUE, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},
@@ -62,6 +66,14 @@ static const struct ingle_rule rules[] = {
     {MATTER_FIREPLACE_DOORS, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER)}},
+    {MATTER_DAMPER_CONTROL, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER), NO_GAS},
+     .reading = "Where nothing burns gas, which may need the damper blocked open."},
+    {MATTER_AIR_DAMPER, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              {QUANTITY_AIR_DUCT_STATE, IS, CHOICE_AIR_DUCT_STATE_CONNECTED}}},
     {MATTER_AIR_AREA, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {SQUARE_INCHES(6)},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
@@ -73,8 +85,7 @@ static const struct ingle_rule rules[] = {
 static const struct ingle_standard editions[] = {
     {.id = "california-2013", .title = "California codes", .place = "California",
      .note = "2013 California Mechanical Code (CMC), Plumbing Code (CPC) and Energy Code: gas in "
-             "fireplaces, doors, air intake. The tight dampers that the Energy Code asks for, and "
-             "their controls, are not held here.",
+             "fireplaces, doors, dampers, air intake.",
      .unit = UNIT_INCH, .edition = 2013, .rules = rules, .rule_count = COUNT_OF(rules)},
 };
 

@@ -7,6 +7,8 @@
 #include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
+#define BUILT_OF(kind) {QUANTITY_FIREBOX_WALLS, IS, CHOICE_FIREBOX_WALLS_##kind}
+
 static const struct ingle_rule rules_1921[] = {
     {MATTER_FLUE_AREA, "on flues", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_area_for_each, .inputs = {QUANTITY_OPENING_AREA},
@@ -37,8 +39,9 @@ static const struct ingle_rule rules_1941[] = {
     {MATTER_TRIM_DISTANCE, "on mantels", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(8)}, .when = WOOD_TRIM},
     {MATTER_FIREBOX_WALL, "on fireplace walls", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(8)}, .when = {MASONRY_FIREPLACE},
-     .reading = "Of brick; for walls of stone it has 12 in."},
+     .numbers = {INCHES(8)}, .when = {MASONRY_FIREPLACE, BUILT_OF(BRICK)}},
+    {MATTER_FIREBOX_WALL, "on fireplace walls", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(12)}, .when = {MASONRY_FIREPLACE, BUILT_OF(STONE)}},
 };
 
 static const struct ingle_standard editions[] = {

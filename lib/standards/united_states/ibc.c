@@ -8,7 +8,12 @@
  */
 #include "measure/amounts.h"
 #include "standards/united_states/chapter_conditions.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
+
+#define DAMPER_READING                                                                      \
+    "Asked where nothing burns gas in the fireplace: for gas logs a damper that is fixed or "\
+    "taken out may be right."
 
 #define FIRST_SECTION(first, later) first
 #define LATER_SECTION(first, later) later

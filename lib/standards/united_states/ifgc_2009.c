@@ -3,6 +3,7 @@
  * International Fuel Gas Code of 2009, section 501.7: appliances on the flue of a fireplace.
  */
 #include "measure/amounts.h"
+#include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
@@ -10,6 +11,11 @@
 #define IN_FACTORY_BUILT {QUANTITY_INSERT_IN_FACTORY_BUILT, IS, true}
 
 static const struct ingle_rule rules[] = {
+    {MATTER_INSERT_INTO_FLUE, "501.7.3", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {INSERT, {QUANTITY_INSERT_IN_FACTORY_BUILT, IS, false}},
+     .reading = "The end of the clause was not seen."},
+    {MATTER_GAS_FIREPLACE_SEALED, "501.7, 501.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {ANY_GAS, {QUANTITY_GAS_ON_FIREPLACE_FLUE, IS, true}}},
     {MATTER_INSERT_SEAL, "501.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {INSERT}},
     {MATTER_INSERT_ACCESS, "501.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,

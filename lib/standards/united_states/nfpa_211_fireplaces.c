@@ -18,6 +18,8 @@ static const struct ingle_rule rules[] = {
      .numbers = {SQUARE_FEET(6), INCHES(8), INCHES(12)}, .when = {MASONRY_FIREPLACE}},
     {MATTER_HEARTH_EXTENSION_THICKNESS, "11.3.2 to 11.3.5, edition not stated", INGLE_BASIS_CITED,
      INGLE_AT_LEAST, &formula_fixed, .numbers = {INCHES(2)}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_HEARTH_BENEATH, "11.3.2 to 11.3.5, edition not stated", INGLE_BASIS_CITED, INGLE_IS,
+     &formula_observed, .numbers = {true}, .when = {MASONRY_FIREPLACE, YES(HEARTH_OVERHUNG)}},
     {MATTER_TRIM_DISTANCE, "7-3.3.3 (older), 11.2.5.4 (2016)", INGLE_BASIS_CITED,
      INGLE_AT_LEAST, &formula_above_step, .inputs = {QUANTITY_TRIM_PROJECTION},
      .numbers = {INCHES_AND(1, 1, 2), INCHES(6), INCHES(12)},

@@ -47,6 +47,9 @@ static const struct ingle_rule rules[] = {
     {MATTER_GAS_VALVE_IN_FIREBOX, "9.6.4", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS, VALVE_IN_FIREBOX}},
 
+    {MATTER_GAS_FIREPLACE_SEALED, "12.11.13", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {ANY_GAS, {QUANTITY_GAS_ON_FIREPLACE_FLUE, IS, true}}},
+
     /* Decorative gas appliances in vented fireplaces. */
     {MATTER_GAS_WORKING_FLUE, "10.6", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 /*
  * Uniform Building Code of the 1970s to 1997, which was not itself read: its flue table stands in
- * an ordinance that took it over, the rest in a handout on it or in memory.
+ * an ordinance that took it over, the rest in a handout on it or in memory. What it asks of the
+ * hearth was not seen and is left out.
  */
 #include "measure/amounts.h"
 #include "standards/united_states/chapter_conditions.h"
@@ -20,13 +21,6 @@ static const struct ingle_rule rules[] = {
      .inputs = {QUANTITY_OPENING_AREA}, .numbers = {RATIO(1, 8), SQUARE_INCHES(100)},
      .when = {MASONRY_FIREPLACE, UNLINED},
      .reading = "A flue lined with firebrick counts as unlined."},
-    {MATTER_HEARTH_FRONT, HANDOUT, INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
-     &formula_by_opening_area, .inputs = {QUANTITY_OPENING_AREA},
-     .numbers = {SQUARE_FEET(6), INCHES(16), INCHES(20)}, .when = {MASONRY_FIREPLACE},
-     .reading = "For small openings the handout prints 6 in, which is read as a misprint of 16."},
-    {MATTER_HEARTH_SIDE, HANDOUT, INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_by_opening_area,
-     .inputs = {QUANTITY_OPENING_AREA}, .numbers = {SQUARE_FEET(6), INCHES(8), INCHES(12)},
-     .when = {MASONRY_FIREPLACE}},
     {MATTER_TRIM_DISTANCE, HANDOUT, INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(6)}, .when = WOOD_TRIM},
     {MATTER_TRIM_PROJECTION, HANDOUT, INGLE_BASIS_CITED, INGLE_AT_MOST,
@@ -45,7 +39,8 @@ static const struct ingle_standard editions[] = {
      .place = "United States",
      .note = "Uniform Building Code, 1970s to 1997: not itself read; its flue table was read in "
              "the ordinance of Lake Forest, Illinois, other parts are cited by a handout of "
-             "Rosemount, Minnesota, or from memory.",
+             "Rosemount, Minnesota, or from memory. Its text on hearths was not seen: none is "
+             "held here.",
      .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules)},
 };
 
