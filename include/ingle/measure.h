@@ -16,6 +16,7 @@
  * | INGLE_COUNT    | one                      |                                        |
  * | INGLE_CHOICE   | the choice's index       |                                        |
  * | INGLE_FLAG     | 0 no, 1 yes              |                                        |
+ * | INGLE_VOLUME   | 1/1 000 of a cubic mm    | 1 in³ = 16 387 064                     |
  *
  * The Btu is that of the International Table, 1 055.055 852 62 J; 1 kW is 360 000 000 000 000.
  *
@@ -55,7 +56,9 @@ enum {
     /** One of a quantity's choices, by its index. */
     INGLE_CHOICE = 8,
     /** No (0) or yes (1). */
-    INGLE_FLAG = 9
+    INGLE_FLAG = 9,
+    /** A volume, in thousandths of a cubic millimetre. */
+    INGLE_VOLUME = 10
 };
 
 /** Base units in one whole, for INGLE_SLOPE and INGLE_RATIO. */
@@ -87,6 +90,12 @@ typedef struct ingle_amount {
  * @returns NULL for a number that is no dimension.
  */
 INGLE_API const char *ingle_dimension_name(ingle_dimension dimension);
+
+/**
+ * Whether a dimension's amounts are read and written as numbers: false for INGLE_CHOICE and
+ * INGLE_FLAG, whose values stand for words, and for a number that is no dimension.
+ */
+INGLE_API int ingle_dimension_is_amount(ingle_dimension dimension);
 
 /* ---- units ---------------------------------------------------------------------------------- */
 
@@ -146,14 +155,14 @@ INGLE_API const char *ingle_unit_name_at(const ingle_unit *unit, size_t index);
  *
  * Lengths: `36 in`, `15 15/16 in`, `15-15/16"`, `12½ in`, `3' 0 1/2"`, `3 ft 1/2 in`, `914 mm`,
  * `91.4 cm`, `0.914 m`. Areas: `6 ft2`, `864 sq in`, `0.557 m²`. Angles: `45°`, `45 deg`,
- * `0.52 rad`. Heat inputs: `40000 Btu/h`, `11.7 kW`. Slopes: `7 in 12`, `7:12`, `58 %`. Ratios:
- * `1/10`, `2:1`, `0.1`, `10 %`. Counts: `3`. Primes, Unicode fractions and UCUM codes (`[ft_i]`)
- * are known; spaces may stand between the parts. Only slopes, ratios and counts may stand without a
- * unit.
+ * `0.52 rad`. Heat inputs: `40000 Btu/h`, `11.7 kW`. Volumes: `300 cu ft`, `8.5 m³`. Slopes:
+ * `7 in 12`, `7:12`, `58 %`. Ratios: `1/10`, `2:1`, `0.1`, `10 %`. Counts: `3`. Primes, Unicode
+ * fractions and UCUM codes (`[ft_i]`) are known; spaces may stand between the parts. Only slopes,
+ * ratios and counts may stand without a unit.
  *
  * @param text UTF-8, need not end in NUL
  * @param length its length in bytes
- * @param dimension what is due: INGLE_LENGTH to INGLE_COUNT
+ * @param dimension what is due: one for which ingle_dimension_is_amount()
  * @param unit the unit of a bare number, or NULL where one has to be written
  * @param[out] amount receives the amount, scale INGLE_SCALE_USUAL; untouched on error
  * @param[out] position receives, on error, the offset in bytes of the place in the text where
@@ -176,7 +185,8 @@ typedef struct ingle_format {
     /**
      * The unit of lengths: `in`, `ft` (feet and inches), `mm`, `cm` or `m`; NULL is the inch.
      * Areas follow it: in² and ft² with the first two, mm², cm² or m² with the others, and m² for
-     * what is written large. So do heat inputs: Btu/h with the first two, kW with the others.
+     * what is written large. So do heat inputs: Btu/h with the first two, kW with the others; and
+     * volumes: ft³ with the first two, m³ with the others.
      */
     const ingle_unit *unit;
     /** The finest fraction of an inch shown: 1, 2, 4, 8, 16, 32 or 64; 0 is 64. */
@@ -187,12 +197,12 @@ typedef struct ingle_format {
 
 /**
  * Writes an amount for people: `19 15/16 in`, `3 ft 1/2 in`, `506.4125 mm`, `6 ft2`, `45°`, `1/10`,
- * `40000 Btu/h`.
+ * `40000 Btu/h`, `300 ft3`.
  *
  * Where the text is not exactly the amount it begins with `≈ `: that is never left out. What
  * ingle_amount_parse() reads from the rest of the text is then off by half a graduation at most.
  *
- * @param amount an amount of dimension INGLE_LENGTH to INGLE_COUNT
+ * @param amount an amount of a dimension for which ingle_dimension_is_amount()
  * @param format how, or NULL for inches to 1/64
  * @param[out] buffer receives UTF-8 that ends in NUL; may be NULL if capacity is 0
  * @param capacity bytes in the buffer

@@ -190,7 +190,8 @@ INGLE_API ingle_status ingle_survey_record(ingle_survey *survey, const char *pat
  * Records an amount from text.
  *
  * @param survey a survey
- * @param quantity one of INGLE_LENGTH to INGLE_COUNT; NULL gives INGLE_ERROR_UNKNOWN_QUANTITY
+ * @param quantity one for which ingle_dimension_is_amount(); NULL gives
+ *        INGLE_ERROR_UNKNOWN_QUANTITY
  * @param item the item's index where the group repeats, else 0
  * @param text as ingle_amount_parse() reads it; need not end in NUL
  * @param length its length in bytes

@@ -74,8 +74,8 @@ ingle_status ingle_frontier_plot(const ingle_frontier *frontier, const ingle_she
     }
     ingle_frontier_with(frontier, &with);
     ingle_solution_range(ingle_frontier_solution_at(frontier, 0), &range);
-    if (ingle_quantity_dimension(range.quantity) > INGLE_COUNT ||
-        ingle_quantity_dimension(with.quantity) > INGLE_COUNT) {
+    if (!ingle_dimension_is_amount(ingle_quantity_dimension(range.quantity)) ||
+        !ingle_dimension_is_amount(ingle_quantity_dimension(with.quantity))) {
         return INGLE_ERROR_DIMENSION;
     }
     const char *title = taken.title != NULL ? taken.title : "What would do together";

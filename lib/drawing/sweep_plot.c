@@ -59,7 +59,7 @@ static bool scale(struct panel *panel, const ingle_unit *unit)
     struct plot_axis *up = &panel->plot.up;
     *up = (struct plot_axis){ingle_quantity_label(quantity), INT64_MAX, INT64_MIN, kind.dimension,
                              kind.scale, unit};
-    if (kind.dimension > INGLE_COUNT) {
+    if (!ingle_dimension_is_amount(kind.dimension)) {
         return false;
     }
     for (size_t i = 0; i < ingle_sweep_value_count(panel->sweep); i++) {
@@ -281,7 +281,7 @@ ingle_status ingle_sweep_plot(const ingle_sweep *sweep, const ingle_sheet *sheet
         return status != INGLE_OK ? status : INGLE_ERROR_ARGUMENT;
     }
     ingle_sweep_range(sweep, &range);
-    if (ingle_quantity_dimension(range.quantity) > INGLE_COUNT) {
+    if (!ingle_dimension_is_amount(ingle_quantity_dimension(range.quantity))) {
         return INGLE_ERROR_DIMENSION;
     }
     size_t panels = count_panels(sweep, taken.unit);

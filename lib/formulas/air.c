@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * Air: an area of vents by the heat that closed appliances give, a duct as wide as a round one, a
- * flow by the size of the opening.
+ * Air: an area of vents or a volume of room by the heat of appliances, a duct as wide as a round
+ * one, a flow by the size of the opening.
  */
 #include "formulas/formula.h"
 #include "measure/circle.h"
@@ -53,6 +53,38 @@ const struct formula formula_area_by_heat = {
     .drivers = {{THE_INPUT, 1}},
     .driver_count = 1,
     .required = by_heat_required,
+};
+
+enum { VOLUME, FOR_HEAT };
+
+static enum outcome volume_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t heat = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &heat);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    if (!wide_multiply_divide((uint64_t)heat, (uint64_t)calculation->numbers[VOLUME],
+                              (uint64_t)calculation->numbers[FOR_HEAT], calculation->rounding,
+                              required, NULL)) {
+        return OUTCOME_OVERFLOW;
+    }
+    RECORD_STEP(calculation, .label = "required", .expression = "{1} for each {2} of {0}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], heat),
+                             operand_number(calculation, VOLUME),
+                             operand_number(calculation, FOR_HEAT)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_volume_by_heat = {
+    .name = "volume-by-heat",
+    .text = "What is required is `volume` for each `heat` of the rule's input, and in proportion.",
+    .numbers = {{"volume", INGLE_VOLUME, INGLE_SCALE_USUAL},
+                {"heat", INGLE_POWER, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = volume_required,
 };
 
 static enum outcome circle_required(struct calculation *calculation, int64_t *required)

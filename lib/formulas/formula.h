@@ -90,6 +90,7 @@ extern const struct formula formula_raised_from_begun_steps;
 extern const struct formula formula_raised_from_whole_steps;
 /* air.c */
 extern const struct formula formula_area_by_heat;
+extern const struct formula formula_volume_by_heat;
 extern const struct formula formula_circle;
 extern const struct formula formula_area_above_heat;
 extern const struct formula formula_flow_by_area;

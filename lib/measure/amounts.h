@@ -31,6 +31,12 @@
     (SQUARE_INCHES(whole) + EXACT_QUOTIENT(SQUARE_INCHES(numerator), denominator))
 #define SQUARE_FEET(n) (SQUARE_INCHES(144) * (n))
 
+/* Volumes, in thousandths of a cubic millimetre. */
+#define LITRES(n) (INT64_C(1000000000) * (n))
+#define CUBIC_METRES(n) (INT64_C(1000000000000) * (n))
+#define CUBIC_INCHES(n) (INT64_C(16387064) * (n))
+#define CUBIC_FEET(n) (CUBIC_INCHES(1728) * (n))
+
 /* Angles, in millionths of an arcsecond. */
 #define DEGREES(n) (INT64_C(3600000000) * (n))
 

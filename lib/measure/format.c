@@ -12,8 +12,8 @@
 
 enum {
     FINEST_DENOMINATOR = 64,
-    /* Places after the point: of a decimal that stands for the amount, of areas, angles, slopes
-     * and heat inputs as people write them, and of ratios. */
+    /* Places after the point: of a decimal that stands for the amount, of areas, angles, slopes,
+     * heat inputs and volumes as people write them, and of ratios. */
     DECIMAL_PLACES = 9,
     SHOWN_PLACES = 3,
     SHOWN_RATIO_PLACES = 6
@@ -259,6 +259,7 @@ static void show(struct showing *showing, ingle_dimension dimension)
         break;
     case INGLE_AREA:
     case INGLE_POWER:
+    case INGLE_VOLUME:
         show_in_unit(showing, SHOWN_PLACES);
         break;
     case INGLE_ANGLE:
@@ -321,10 +322,12 @@ static const ingle_unit *area_unit(const ingle_unit *length, ingle_scale scale)
     return NULL;
 }
 
-static const ingle_unit *power_unit(const ingle_unit *length)
+/* One of two units, by the system that a unit of length belongs to. */
+static const ingle_unit *unit_beside(const ingle_unit *length, enum unit_place customary,
+                                     enum unit_place metric)
 {
-    bool customary = length == unit_at_place(UNIT_INCH) || length == unit_at_place(UNIT_FOOT);
-    return unit_at_place(customary ? UNIT_BTU_PER_HOUR : UNIT_KILOWATT);
+    bool is_customary = length == unit_at_place(UNIT_INCH) || length == unit_at_place(UNIT_FOOT);
+    return unit_at_place(is_customary ? customary : metric);
 }
 
 static const ingle_unit *shown_unit(const ingle_amount *amount, const ingle_unit *length)
@@ -339,7 +342,9 @@ static const ingle_unit *shown_unit(const ingle_amount *amount, const ingle_unit
     case INGLE_SLOPE:
         return unit_at_place(UNIT_INCH_PER_FOOT);
     case INGLE_POWER:
-        return power_unit(length);
+        return unit_beside(length, UNIT_BTU_PER_HOUR, UNIT_KILOWATT);
+    case INGLE_VOLUME:
+        return unit_beside(length, UNIT_CUBIC_FOOT, UNIT_CUBIC_METRE);
     default:
         return NULL;
     }
@@ -362,7 +367,7 @@ ingle_status ingle_amount_format(const ingle_amount *amount, const ingle_format 
         ingle_dimension_name(amount->dimension) == NULL) {
         return INGLE_ERROR_ARGUMENT;
     }
-    if (amount->dimension > INGLE_COUNT) {
+    if (!ingle_dimension_is_amount(amount->dimension)) {
         return INGLE_ERROR_DIMENSION;
     }
     ingle_status status = format_take(&taken, format);
@@ -381,10 +386,16 @@ ingle_status ingle_amount_format(const ingle_amount *amount, const ingle_format 
 /* The size of one in a dimension whose amounts may stand without a unit; 0 in the others. */
 static int64_t unitless_size(ingle_dimension dimension)
 {
-    if (dimension == INGLE_RATIO) {
+    switch (dimension) {
+    case INGLE_RATIO:
         return INGLE_RATIO_ONE;
+    case INGLE_COUNT:
+    case INGLE_CHOICE:
+    case INGLE_FLAG:
+        return 1;
+    default:
+        return 0;
     }
-    return dimension >= INGLE_COUNT ? 1 : 0;
 }
 
 ingle_status ingle_amount_decimal(const ingle_amount *amount, const ingle_unit *unit, char *buffer,

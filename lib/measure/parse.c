@@ -301,7 +301,7 @@ ingle_status ingle_amount_parse(const char *text, size_t length, ingle_dimension
 {
     struct reading reading = {{text, length, 0}, dimension, unit, 0, false};
     ingle_status status = INGLE_ERROR_ARGUMENT;
-    if (text != NULL && amount != NULL && dimension >= INGLE_LENGTH && dimension <= INGLE_COUNT) {
+    if (text != NULL && amount != NULL && ingle_dimension_is_amount(dimension)) {
         status = read_text(&reading);
     }
     if (status < 0) {

@@ -60,6 +60,19 @@ static const struct ingle_unit units[UNIT_PLACES] = {
                        SPELLINGS("kW", "kilowatt", "kilowatts")},
     [UNIT_WATT] = {"watt", INGLE_POWER, EXACT_QUOTIENT(KILOWATTS(1), 1000), 1, 0,
                    SPELLINGS("W", "watt", "watts")},
+    [UNIT_CUBIC_INCH] = {"cubic inch", INGLE_VOLUME, CUBIC_INCHES(1), 1, 1,
+                         SPELLINGS("in3", "[cin_i]", "[in_i]3", "in³", "in^3", "cu in", "cu in.",
+                                   "cu. in", "cu. in.", "cu.in.", "cu inch", "cu inches",
+                                   "cubic inch", "cubic inches")},
+    [UNIT_CUBIC_FOOT] = {"cubic foot", INGLE_VOLUME, CUBIC_FEET(1), 1, 1,
+                         SPELLINGS("ft3", "[cft_i]", "[ft_i]3", "ft³", "ft^3", "cu ft", "cu ft.",
+                                   "cu. ft", "cu. ft.", "cu.ft.", "cu foot", "cu feet",
+                                   "cubic foot", "cubic feet")},
+    [UNIT_LITRE] = {"litre", INGLE_VOLUME, LITRES(1), 1, 0,
+                    SPELLINGS("L", "l", "litre", "litres", "liter", "liters")},
+    [UNIT_CUBIC_METRE] = {"cubic metre", INGLE_VOLUME, CUBIC_METRES(1), 1, 0,
+                          SPELLINGS("m3", "m³", "m^3", "cu m", "cubic metre", "cubic metres",
+                                    "cubic meter", "cubic meters")},
 };
 
 const ingle_unit *unit_at_place(enum unit_place place)
@@ -215,6 +228,13 @@ const char *ingle_dimension_name(ingle_dimension dimension)
         [INGLE_LENGTH] = "length", [INGLE_AREA] = "area",   [INGLE_ANGLE] = "angle",
         [INGLE_SLOPE] = "slope",   [INGLE_RATIO] = "ratio", [INGLE_POWER] = "power",
         [INGLE_COUNT] = "count",   [INGLE_CHOICE] = "choice", [INGLE_FLAG] = "flag",
+        [INGLE_VOLUME] = "volume",
     };
-    return dimension >= INGLE_LENGTH && dimension <= INGLE_FLAG ? names[dimension] : NULL;
+    return dimension >= INGLE_LENGTH && dimension <= INGLE_VOLUME ? names[dimension] : NULL;
+}
+
+int ingle_dimension_is_amount(ingle_dimension dimension)
+{
+    return dimension != INGLE_CHOICE && dimension != INGLE_FLAG &&
+           ingle_dimension_name(dimension) != NULL;
 }

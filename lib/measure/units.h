@@ -27,6 +27,10 @@ enum unit_place {
     UNIT_BTU_PER_HOUR,
     UNIT_KILOWATT,
     UNIT_WATT,
+    UNIT_CUBIC_INCH,
+    UNIT_CUBIC_FOOT,
+    UNIT_LITRE,
+    UNIT_CUBIC_METRE,
     UNIT_PLACES
 };
 

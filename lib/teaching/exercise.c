@@ -69,7 +69,7 @@ static bool can_be_asked(const ingle_finding *finding)
     ingle_amount amount;
     ingle_verdict verdict = ingle_finding_verdict(finding);
     return (verdict == INGLE_FAILS || verdict == INGLE_MEETS) &&
-           ingle_finding_required(finding, &amount) && amount.dimension <= INGLE_COUNT;
+           ingle_finding_required(finding, &amount) && ingle_dimension_is_amount(amount.dimension);
 }
 
 static bool is_asked(const ingle_exercise *exercise, size_t finding)

@@ -125,7 +125,7 @@ static void put_amounts(struct page *page, const ingle_finding *finding)
     if (words[0] != '\0') {
         page_fact(page, "Required", words);
     }
-    if (ingle_finding_margin(finding, &margin) && margin.dimension <= INGLE_COUNT) {
+    if (ingle_finding_margin(finding, &margin) && ingle_dimension_is_amount(margin.dimension)) {
         struct text text = text_start(words, sizeof words);
         words_add_amount_of(&text, quantity, &margin, &format);
         page_fact(page, "Margin", words);
@@ -190,7 +190,8 @@ static void put_step(struct page *page, const ingle_step *step, const ingle_form
 {
     char result[EXPLAIN_WORDS] = "";
     ingle_amount amount;
-    bool has_result = ingle_step_result(step, &amount) && amount.dimension <= INGLE_COUNT;
+    bool has_result =
+        ingle_step_result(step, &amount) && ingle_dimension_is_amount(amount.dimension);
     page_open(page, PAGE_WORKING);
     page_run(page, PAGE_PLAIN, ingle_step_label(step));
     page_run(page, PAGE_PLAIN, ": ");

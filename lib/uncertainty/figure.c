@@ -94,8 +94,8 @@ static double value_in_unit(const ingle_figure *figure, const ingle_unit *unit)
 
 static bool is_usable(const ingle_figure *figure, const char *buffer, size_t capacity)
 {
-    return figure != NULL && isfinite(figure->value) && figure->dimension >= INGLE_LENGTH &&
-           figure->dimension <= INGLE_COUNT && (buffer != NULL || capacity == 0);
+    return figure != NULL && isfinite(figure->value) &&
+           ingle_dimension_is_amount(figure->dimension) && (buffer != NULL || capacity == 0);
 }
 
 void text_add_figure(struct text *text, const ingle_figure *figure, const ingle_format *format)

@@ -21,6 +21,8 @@ static int64_t usual_step(ingle_dimension dimension, bool metric)
         return RATIO(1, 100);
     case INGLE_POWER:
         return metric ? KILOWATTS(1) / 2 : BTU_PER_HOUR(1000);
+    case INGLE_VOLUME:
+        return metric ? CUBIC_METRES(1) : CUBIC_FEET(10);
     default:
         return 1;
     }

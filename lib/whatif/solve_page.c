@@ -132,7 +132,7 @@ static void put_nearest(const struct solving_page *solving, const ingle_solution
     char words[WORDS_SIZE];
     struct text text = text_start(words, sizeof words);
     ingle_amount nearest;
-    if (solution->now.dimension > INGLE_COUNT ||
+    if (!ingle_dimension_is_amount(solution->now.dimension) ||
         !ingle_solution_nearest(solution, direction, &nearest)) {
         return;
     }

@@ -427,6 +427,18 @@ def area_by_heat(row):
         yield around_judged(row, ("more",), {row.source: heat}, required(heat))
 
 
+def volume_by_heat(row):
+    """A volume for each so much heat, in proportion."""
+    volume, per = row.numbers["volume"], row.numbers["heat"]
+
+    def required(heat):
+        return -(-volume * heat // per)
+
+    for heat in (per, 7 * per, 10 * per):
+        yield around_judged(row, ("volume",), {row.source: heat}, required(heat))
+        yield around_source(row, ("heat",), required(heat), heat, required)
+
+
 def circle(row):
     """The area of a circle, which is never whole: the next one up that is."""
     square = row.numbers["diameter"] ** 2
@@ -492,6 +504,7 @@ FORMULAS = {
     "input-plus-or-least": input_plus_or_least,
     "circle": circle,
     "area-by-heat": area_by_heat,
+    "volume-by-heat": volume_by_heat,
     "raised-above-begun-steps": lambda row: raised(row, False, True),
     "raised-above-whole-steps": lambda row: raised(row, False, False),
     "raised-from-begun-steps": lambda row: raised(row, True, True),

@@ -9,6 +9,7 @@ from fractions import Fraction
 
 INCH, FOOT = 25_400_000, 304_800_000
 SQUARE_INCH, SQUARE_FOOT = INCH * INCH, FOOT * FOOT
+CUBIC_INCH, CUBIC_FOOT = 16_387_064, 28_316_846_592
 DEGREE = 3_600_000_000
 BTU, KILOWATT, WATT = 105_505_585_262, 360_000_000_000_000, 360_000_000_000
 RATIO_ONE = 36_000_000_000
@@ -92,12 +93,23 @@ def powers(value):
     yield "Btu/h", with_unit(fraction(value, BTU), "[Btu_IT]/h"), None
 
 
+def volumes(value):
+    for unit, size in (("ft3", CUBIC_FOOT), ("in3", CUBIC_INCH)):
+        yield unit, "%s %s" % (fraction(value, size), unit), None
+        yield unit, with_unit(mixed(value, size), unit), None
+    yield "ft3", "%s cu ft" % mixed(value, CUBIC_FOOT), None
+    for unit, exponent in (("L", 9), ("m3", 12)):
+        yield unit, "%s %s" % (decimal(value, exponent), unit), None
+        yield unit, with_unit(raw(decimal(value, exponent)), unit), None
+
+
 def counts(value):
     yield "", str(value), None
     yield "", raw(value), None
 
 
-WAYS = {"length": lengths, "area": areas, "angle": angles, "count": counts, "power": powers}
+WAYS = {"length": lengths, "area": areas, "angle": angles, "count": counts, "power": powers,
+        "volume": volumes}
 
 
 def units_of(dimension):
@@ -120,7 +132,8 @@ def plain(value, dimension):
 
 SIZES = {"in": INCH, "ft": FOOT, "in2": SQUARE_INCH, "ft2": SQUARE_FOOT, "°": DEGREE,
          "deg": DEGREE, "mm": 10 ** 6, "cm": 10 ** 7, "m": 10 ** 9, "mm2": 10 ** 12,
-         "cm2": 10 ** 14, "m2": 10 ** 18, "Btu/h": BTU, "kW": KILOWATT, None: RATIO_ONE}
+         "cm2": 10 ** 14, "m2": 10 ** 18, "Btu/h": BTU, "kW": KILOWATT,
+         "ft3": CUBIC_FOOT, "m3": 10 ** 12, None: RATIO_ONE}
 
 METRIC = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m|mm2|cm2|m2|kW)")
 

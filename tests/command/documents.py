@@ -59,6 +59,11 @@ def changed(path, value, document=EXAMPLE):
     return copied
 
 
+def with_room(volume):
+    """A copy with a room of that volume."""
+    return changed("/survey/room", {"volume": volume})
+
+
 # Everything that is known of CSA A405, 5.3.6, for a hearth level with the fire chamber's floor, at
 # the limits: 700 mm of hearth in all, 400 mm in front, 200 mm at the sides, a slab of 100 mm at its
 # supports and 50 mm at its edge.
@@ -139,6 +144,9 @@ BAD_DOCUMENTS = [
     ("no unit in an object", changed("/unit", None, changed("/survey/opening/width",
                                                             {"value": 36})),
      "unit-missing", "/survey/opening/width/value", ""),
+    ("no unit of a volume", with_room(300), "unit-missing", "/survey/room/volume", ""),
+    ("no unit of a volume in a text", with_room("300"), "unit-missing", "/survey/room/volume", ""),
+    ("a length for a volume", with_room("300 ft"), "dimension", "/survey/room/volume", ""),
     ("an unknown unit", changed("/survey/opening/width", "36 cubits"), "unit-unknown",
      "/survey/opening/width", ""),
     ("an unknown unit in an object", changed("/survey/opening/width", {"value": 3, "unit": "yd"}),

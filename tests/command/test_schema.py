@@ -256,7 +256,8 @@ class Schema(unittest.TestCase):
     def test_every_spelling_of_every_unit(self):
         where = {"length": ("opening", "width", "36"), "area": ("flue", "net-area", "127"),
                  "angle": ("smoke-chamber", "slope", "0.5"),
-                 "power": ("gas", "input", "40000")}
+                 "power": ("gas", "input", "40000"),
+                 "volume": ("room", "volume", "300")}
         documents = []
         for unit in Run("list", "units").document:
             for name in unit["names"] if unit["dimension"] in where else []:

@@ -34,7 +34,8 @@ static int64_t graduation(const ingle_amount *amount, const ingle_format *format
         return INT64_C(25400000) / format->denominator;
     case INGLE_RATIO:
         return INGLE_RATIO_ONE / 1000000;
-    case INGLE_POWER: /* a thousandth of a Btu/h is no whole number of base units */
+    case INGLE_POWER: /* a thousandth of a Btu/h or a cubic foot is no whole number of base units */
+    case INGLE_VOLUME:
         return size / 1000 + 2;
     default:
         return size / 1000;
@@ -58,8 +59,8 @@ static void check_shown(const ingle_amount *amount, const char *unit, int32_t de
         demand(room <= step / 2, "only the last graduation is too large to be read again");
         return;
     }
-    demand(status == INGLE_OK || (status == INGLE_ROUNDED && start > 0 &&
-                                  amount->dimension == INGLE_POWER),
+    bool coarse = amount->dimension == INGLE_POWER || amount->dimension == INGLE_VOLUME;
+    demand(status == INGLE_OK || (status == INGLE_ROUNDED && start > 0 && coarse),
            "what is shown can be read");
     int64_t off = again.value - amount->value;
     bool rounded = off != 0 || status == INGLE_ROUNDED;
@@ -123,7 +124,10 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
     if (size == 0) {
         text = empty;
     }
-    for (ingle_dimension dimension = INGLE_LENGTH; dimension <= INGLE_COUNT; dimension++) {
+    for (ingle_dimension dimension = INGLE_LENGTH; dimension <= INGLE_VOLUME; dimension++) {
+        if (!ingle_dimension_is_amount(dimension)) {
+            continue;
+        }
         check_text(text, size, dimension, NULL);
         for (size_t i = 0; i < ingle_unit_count(); i++) {
             if (ingle_unit_dimension(ingle_unit_at(i)) == dimension) {

@@ -17,6 +17,7 @@ LARGEST = 2**63 - 1
 INCH = Fraction(25_400_000)
 ONE = 36_000_000_000
 BTU = Fraction(105505585262)  # in 1e-8 J in an hour: 1055.05585262 J by the International Table
+CUBIC_INCH = Fraction(254**3)  # in 1e-3 mm3: 0.1 mm is a base unit's edge
 KILOWATT = Fraction(3_600_000) * 10**8
 
 # dimension -> its number in the API, the unit of its decimals, and its units in base units
@@ -30,6 +31,8 @@ DIMENSIONS = {
                                      "in/ft": Fraction(ONE, 12)}),
     "ratio": (5, Fraction(ONE), {"": Fraction(ONE), "%": Fraction(ONE, 100)}),
     "power": (6, BTU, {"Btu/h": BTU, "BTUH": BTU, "kW": KILOWATT, "W": KILOWATT / 1000}),
+    "volume": (10, 12**3 * CUBIC_INCH, {"in3": CUBIC_INCH, "ft3": 12**3 * CUBIC_INCH,
+                                        "L": Fraction(10**9), "m3": Fraction(10**12)}),
 }
 
 

@@ -17,6 +17,7 @@ GNU = {
     "[in_i]": "inch", "[ft_i]": "foot", "mm": "mm", "cm": "cm", "m": "m",
     "[sin_i]": "inch^2", "[sft_i]": "foot^2", "mm2": "mm^2", "cm2": "cm^2", "m2": "m^2",
     "[Btu_IT]/h": "btu_IT/hour", "kW": "kW", "W": "W",
+    "[cin_i]": "inch^3", "[cft_i]": "foot^3", "L": "liter", "m3": "m^3",
     "deg": "degree", "rad": "radian", "[in_i]/[ft_i]": "inch/foot", "%": "percent",
 }
 
@@ -24,6 +25,7 @@ GNU = {
 BASE = {
     "length": "nm", "area": "nm^2", "angle": "1e-6 arcsec",
     "slope": "1|36000000000", "ratio": "1|36000000000", "power": "1e-8 joule/hour",
+    "volume": "1e-3 mm^3",
 }
 
 # No rational number of base units: compared to the precision of GNU units' own arithmetic.

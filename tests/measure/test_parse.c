@@ -243,7 +243,7 @@ static void areas_are_read(void **state)
         {"3' 4\"", INGLE_ERROR_DIMENSION, 1},
         {"9.2233720368547758075 m2", INGLE_ERROR_OVERFLOW, 0},
         {"10 m2", INGLE_ERROR_OVERFLOW, 0},
-        {"6 ft3", INGLE_ERROR_UNIT_UNKNOWN, 2},
+        {"6 ft4", INGLE_ERROR_UNIT_UNKNOWN, 2}, {"6 ft3", INGLE_ERROR_DIMENSION, 2},
     };
     EXPECT(cases, INGLE_AREA, NULL, INGLE_OK);
     EXPECT(rounded, INGLE_AREA, NULL, INGLE_ROUNDED);
@@ -293,6 +293,28 @@ static void heat_inputs_are_read(void **state)
     EXPECT(rounded, INGLE_POWER, NULL, INGLE_ROUNDED);
     EXPECT_REFUSAL(refused, INGLE_POWER, NULL);
     EXPECT_REFUSAL(((const struct refused[]){{"12 kW", INGLE_ERROR_DIMENSION, 3}}), INGLE_LENGTH,
+                   NULL);
+}
+
+static void volumes_are_read(void **state)
+{
+    (void)state;
+    static const struct accepted cases[] = {
+        {"300 cu ft", CUBIC_FEET(300)}, {"300 ft3", CUBIC_FEET(300)}, {"300ft³", CUBIC_FEET(300)},
+        {"1 [cft_i]", CUBIC_FEET(1)},   {"12 1/2 cu. ft.", CUBIC_FEET(25) / 2},
+        {"1728 in3", CUBIC_FEET(1)},    {"0.5 m3", LITRES(500)},   {"500 L", LITRES(500)},
+        {"2.5 cubic metres", LITRES(2500)}, {"0 m³", 0}};
+    static const struct accepted rounded[] = {{"1/7 L", INT64_C(142857143)},
+                                              {"0.0001 in3", INT64_C(1639)}};
+    static const struct refused refused[] = {
+        {"300", INGLE_ERROR_UNIT_MISSING, 3},  {"300 ft", INGLE_ERROR_DIMENSION, 4},
+        {"300 ft2", INGLE_ERROR_DIMENSION, 4}, {"300 ft4", INGLE_ERROR_UNIT_UNKNOWN, 4},
+        {"3 cu ft 4 cu in", INGLE_ERROR_TRAILING_TEXT, 8},
+        {"10000000 m3", INGLE_ERROR_OVERFLOW, 0}};
+    EXPECT(cases, INGLE_VOLUME, NULL, INGLE_OK);
+    EXPECT(rounded, INGLE_VOLUME, NULL, INGLE_ROUNDED);
+    EXPECT_REFUSAL(refused, INGLE_VOLUME, NULL);
+    EXPECT_REFUSAL(((const struct refused[]){{"12 m3", INGLE_ERROR_DIMENSION, 3}}), INGLE_LENGTH,
                    NULL);
 }
 
@@ -409,9 +431,9 @@ static void errors_are_placed(void **state)
         {"36 MM", INGLE_ERROR_UNIT_UNKNOWN, 3},
         {"36 inx", INGLE_ERROR_UNIT_UNKNOWN, 3},
         {"36 m/s", INGLE_ERROR_UNIT_UNKNOWN, 3},
-        {"36 m3", INGLE_ERROR_UNIT_UNKNOWN, 3},
-        {"36 m³", INGLE_ERROR_UNIT_UNKNOWN, 3},
-        {"36 ft3", INGLE_ERROR_UNIT_UNKNOWN, 3},
+        {"36 m3", INGLE_ERROR_DIMENSION, 3},
+        {"36 m³", INGLE_ERROR_DIMENSION, 3},
+        {"36 ft3", INGLE_ERROR_DIMENSION, 3},
         {"3ft4", INGLE_ERROR_UNIT_UNKNOWN, 1},
         {"1e in", INGLE_ERROR_UNIT_UNKNOWN, 1},
         {"1e+ in", INGLE_ERROR_UNIT_UNKNOWN, 1},
@@ -467,7 +489,7 @@ static void arguments_that_cannot_be_are_refused(void **state)
     assert_int_equal(position, 0);
     assert_int_equal(ingle_amount_parse("3", 1, INGLE_COUNT, NULL, NULL, &position),
                      INGLE_ERROR_ARGUMENT);
-    static const ingle_dimension dimensions[] = {-1, 0, INGLE_CHOICE, INGLE_FLAG, 9};
+    static const ingle_dimension dimensions[] = {-1, 0, INGLE_CHOICE, INGLE_FLAG, 11};
     for (size_t i = 0; i < sizeof dimensions / sizeof dimensions[0]; i++) {
         assert_int_equal(ingle_amount_parse("3", 1, dimensions[i], NULL, &amount, &position),
                          INGLE_ERROR_ARGUMENT);
@@ -508,6 +530,7 @@ int main(void)
         cmocka_unit_test(areas_are_read),
         cmocka_unit_test(angles_are_read),
         cmocka_unit_test(heat_inputs_are_read),
+        cmocka_unit_test(volumes_are_read),
         cmocka_unit_test(slopes_are_read),
         cmocka_unit_test(ratios_are_read),
         cmocka_unit_test(counts_are_read),

@@ -52,6 +52,8 @@ static void spellings_lead_to_the_unit_meant(void **state)
         {"[in_i]/[ft_i]", "in/ft"}, {"%", "%"},       {"slope%", "slope%"},
         {"Btu/h", "Btu/h"},    {"BTU/h", "Btu/h"},    {"Btuh", "Btu/h"},  {"BTUH", "Btu/h"},
         {"[Btu_IT]/h", "Btu/h"}, {"kW", "kW"},        {"W", "W"},         {"kilowatts", "kW"},
+        {"cu ft", "ft3"},      {"[cft_i]", "ft3"},    {"ft³", "ft3"},   {"cu. in.", "in3"},
+        {"[cin_i]", "in3"},    {"m³", "m3"},          {"L", "L"},       {"litres", "L"},
     };
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
         const ingle_unit *unit = ingle_unit_find(cases[i].name);
@@ -64,8 +66,8 @@ static void spellings_lead_to_the_unit_meant(void **state)
 static void other_names_find_nothing(void **state)
 {
     (void)state;
-    static const char *const names[] = {"",    "MM",   "In", "inx", "in ",  " in", "ft3",
-                                        "sqin", "yard", "m3", "in2 ", "in\n", "\xC2",
+    static const char *const names[] = {"",    "MM",   "In", "inx", "in ",  " in", "yd3",
+                                        "sqin", "yard", "dm3", "in2 ", "in\n", "\xC2",
                                         "kw", "Btu", "btu/h", "Btu/ft", "w", "MW"};
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         assert_null(ingle_unit_find(names[i]));
@@ -103,6 +105,8 @@ static void constants_are_in_base_units(void **state)
     assert_true(SQUARE_INCHES_AND(50, 1, 4) * 4 == 201 * SQUARE_INCHES(1));
     assert_true(SQUARE_METRES(1) == 10000 * SQUARE_CENTIMETRES(1));
     assert_true(SQUARE_CENTIMETRES(1) == 100 * SQUARE_MILLIMETRES(1));
+    assert_true(CUBIC_INCHES(1) == INT64_C(16387064) && CUBIC_FEET(1) == INT64_C(28316846592));
+    assert_true(CUBIC_METRES(1) == 1000 * LITRES(1));
     assert_true(DEGREES(1) == INT64_C(3600000000));
     assert_true(constants[2] == INT64_C(21000000000) && constants[3] == INT64_C(3000000000));
     assert_true(PERCENT(100) == INGLE_RATIO_ONE);
@@ -122,9 +126,20 @@ static void dimensions_have_names(void **state)
     assert_string_equal(ingle_dimension_name(INGLE_COUNT), "count");
     assert_string_equal(ingle_dimension_name(INGLE_CHOICE), "choice");
     assert_string_equal(ingle_dimension_name(INGLE_FLAG), "flag");
+    assert_string_equal(ingle_dimension_name(INGLE_VOLUME), "volume");
     assert_null(ingle_dimension_name(0));
-    assert_null(ingle_dimension_name(10));
+    assert_null(ingle_dimension_name(11));
     assert_null(ingle_dimension_name(-1));
+}
+
+static void dimensions_of_words_are_no_amounts(void **state)
+{
+    (void)state;
+    for (ingle_dimension dimension = -1; dimension <= 11; dimension++) {
+        bool amount = dimension >= 1 && dimension <= 10 && dimension != INGLE_CHOICE &&
+                      dimension != INGLE_FLAG;
+        assert_int_equal(ingle_dimension_is_amount(dimension), amount);
+    }
 }
 
 int main(void)
@@ -136,6 +151,7 @@ int main(void)
         cmocka_unit_test(no_unit_says_nothing),
         cmocka_unit_test(constants_are_in_base_units),
         cmocka_unit_test(dimensions_have_names),
+        cmocka_unit_test(dimensions_of_words_are_no_amounts),
     };
     return cmocka_run_group_tests_name("units", tests, NULL, NULL);
 }

@@ -37,8 +37,11 @@ ANGLE = {'deg': DEGREE, '°': DEGREE}
 RATIO = {}
 POWER = {'Btu/h': BTU, 'BTU/h': BTU, 'BTUH': BTU, '[Btu_IT]/h': BTU, 'kW': KILOWATT,
          'W': KILOWATT // 1000}
+# In cubes of a tenth of a millimetre, of which 254 are an inch.
+VOLUME = {'ft3': 254 ** 3 * 1728, 'ft³': 254 ** 3 * 1728, 'cu ft': 254 ** 3 * 1728,
+          '[cft_i]': 254 ** 3 * 1728, 'in3': 254 ** 3, 'L': 10 ** 9, 'm3': 10 ** 12, 'm³': 10 ** 12}
 UNITS = {'length': LENGTH, 'area': AREA, 'angle': ANGLE, 'ratio': RATIO, 'slope': RATIO,
-         'power': POWER}
+         'power': POWER, 'volume': VOLUME}
 RATIO_ONE = 36_000_000_000
 
 VULGAR = {'½': Fraction(1, 2), '¼': Fraction(1, 4), '¾': Fraction(3, 4), '⅛': Fraction(1, 8),

@@ -17,13 +17,17 @@ Written apart from the library, with exact fractions. Where each number is from:
   2009 501.7.3: the connector ends in the flue
 - IRC R1004.4: unvented logs in factory-built fireplaces from 2015, in inserts from 2024
 - IRC G2406.2: 6 000 Btu/h in a bathroom, 10 000 in a bedroom; G2445.3: 40 000
+- IRC G2445.5 (from memory): 20 Btu/h for each cubic foot of room and rooms open to it; the fuel gas
+  code's required volume: 50 ft3 for each 1 000 Btu/h
 - UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft. UMC 901.3, CABO 2431.1: pipe sealed
 - California Energy Code 2013 150.0(e)1: doors; damper blocked open. Massachusetts: damper removed
   or welded open
 - IRC 2015 R315.3: carbon monoxide alarms. California Energy Code: air intake of 6 in2
 - common practice: valve no more than 4 ft away, in reach, not in a cabinet
 """
+import math
 from collections import namedtuple
+from fractions import Fraction
 from itertools import product
 
 import amounts
@@ -44,10 +48,11 @@ INPUTS = ((7800, 14000, 23200, 34000, 46400, 62400, 80000),
           (10600, 20200, 32600, 50400, 68400, 94000, 122200),
           (11200, 21600, 36600, 55200, 76800, 105800, 138600))
 BTU = amounts.BTU
+FT3 = amounts.VOLUME['ft3']
 
 AMOUNTS = {'gas/valve-distance': 'length', 'gas/fixed-pipe-end': 'length', 'gas/input': 'power',
            'gas/damper-opening': 'area', 'gas/chimney-height': 'length',
-           'listing/damper-opening': 'area', 'air/area': 'area'}
+           'listing/damper-opening': 'area', 'air/area': 'area', 'gas/space': 'volume'}
 ASSUMED = {'gas/appliance': 'none', 'gas/on-fireplace-flue': 'no',
            'insert/in-factory-built': 'no'}
 
@@ -127,6 +132,11 @@ def at_most(rule, key, limit, *when):
     return Rule(rule, key, 'at-most', when, 'limit', limit)
 
 
+def volume(rule, feet, heat, *when):
+    """So many cubic feet for each so many Btu/h."""
+    return Rule(rule, 'gas/space', 'at-least', when, 'volume', Fraction(feet * FT3, heat * BTU))
+
+
 def valve_nearby(*where):
     """Present, 6 ft, with access, upstream; `where` the valve has to be for the last three."""
     return [not_seen('gas-valve-present', 'gas/valve-place', 'none', ANY),
@@ -178,7 +188,9 @@ def residential(standard):
         seen('unvented-mounting', 'gas/wall-mounted', 'yes', *small, SMALL_ROOM),
         seen('unvented-oxygen-shutoff', 'gas/oxygen-shutoff', 'yes', *small, SMALL_ROOM),
         seen('unvented-one', 'gas/more-heaters', 'no', *small, SMALL_ROOM),
-        at_most('unvented-input', 'gas/input', 40000 * BTU, *small)]
+        at_most('unvented-input', 'gas/input', 40000 * BTU, *small),
+        volume('unvented-volume', 1, 20, *small),
+        volume('gas-air-volume', 50, 1000, *small, SMALL_ROOM)]
     if year == 2018:
         rules += valve_elsewhere() + [valve_in_firebox(ANY)]
     if year == 2015:
@@ -196,7 +208,8 @@ def residential(standard):
 def fuel_gas(standard):
     rules = valve_nearby(IN_ROOM) + valve_elsewhere() + [
         shut_by_mistake(LOGS),
-        seen('unvented-sole-heat', 'gas/sole-heat', 'no', ANY, NO_LIGHTER, UNVENTED)]
+        seen('unvented-sole-heat', 'gas/sole-heat', 'no', ANY, NO_LIGHTER, UNVENTED),
+        volume('gas-air-volume', 50, 1000, ANY, NO_LIGHTER, UNVENTED)]
     if standard == 'ifgc-2024':
         rules.append(seen('gas-logs-listed', 'gas/listed', 'yes', LOGS))
     return rules
@@ -294,6 +307,8 @@ def demands(rule, facts):
         return [rule.value]
     if rule.kind == 'listing':
         return spread(facts, rule.value)
+    if rule.kind == 'volume':
+        return [math.ceil(heat * rule.value) for heat in spread(facts, 'gas/input')]
     heights = spread(facts, 'gas/chimney-height', [height * FT for height in HEIGHTS])
     inputs = spread(facts, 'gas/input', [cell * BTU for row in INPUTS for cell in row])
     return {opening_for(height, heat) for height, heat in product(heights, inputs)}
@@ -306,6 +321,8 @@ def required_of(rule, facts):
     if rule.kind == 'listing':
         return facts.value(rule.value) if facts.value(rule.value) is not None else 'missing'
     height, heat = facts.value('gas/chimney-height'), facts.value('gas/input')
+    if rule.kind == 'volume':
+        return 'missing' if heat is None else math.ceil(heat * rule.value)
     return 'missing' if height is None or heat is None else opening_for(height, heat)
 
 

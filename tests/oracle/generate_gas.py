@@ -4,10 +4,12 @@
 Amounts lie at the limits of the rules and at the table's numbers, one base unit, one sixteenth of
 an inch or one watt beside them, and anywhere between.
 """
+import math
 from fractions import Fraction
 
 import gas
 import generate
+from gas import FT3
 from amounts import BTU, FT, IN, IN2, KILOWATT
 
 SEEN = {
@@ -32,6 +34,7 @@ APPLIANCES = ('log-set', 'log-set', 'log-set', 'log-lighter', 'fireplace', 'inse
               'none')
 TOLERANCES = {'length': ('1/16 in', '1/2 in', '1 ft', '3 mm'), 'area': ('1 in2', '0.25 in2',
                                                                          '8 in2', '1 cm2'),
+              'volume': ('1 ft3', '20 cu ft', '0.1 m3'),
               'power': ('100 Btu/h', '500 Btu/h', '5000 Btu/h', '0.1 kW', '1 W')}
 
 
@@ -42,6 +45,14 @@ def heat_text(source, value):
         return source.one(('%d Btu/h', '%d BTU/h', '%d BTUH', '%d [Btu_IT]/h')) % exact
     watts = generate.decimal(Fraction(value, KILOWATT))
     return f'{watts} kW' if watts is not None else f'{value}/{BTU} Btu/h'
+
+
+def space_text(source, value):
+    """A volume in cubic feet where that is exact, else in cubic metres."""
+    exact = Fraction(value, FT3)
+    if exact.denominator == 1:
+        return source.one(('%d ft3', '%d cu ft', '%d ft³')) % exact
+    return generate.decimal(Fraction(value, 10 ** 12)) + ' m3'
 
 
 class Maker:
@@ -61,6 +72,7 @@ class Maker:
     def amount(self, path, value):
         dimension = gas.AMOUNTS[path.replace('.', '/')]
         text = (heat_text(self.source, value) if dimension == 'power'
+                else space_text(self.source, value) if dimension == 'volume'
                 else generate.exact_text(self.source, value, dimension))
         if self.uncertain and self.source.chance(0.5):
             self.put(path, {'value': text, 'tolerance': self.source.one(TOLERANCES[dimension])})
@@ -85,6 +97,14 @@ class Maker:
             return IN * self.source.whole(60, 480)
         return mark + step * self.source.one((-1, 1))
 
+    def space(self, heat):
+        """What the heat asks for, a little more or less, or any room."""
+        due = math.ceil(Fraction(heat, BTU) * FT3 / 20)
+        step = self.source.one((0, 0, 1, FT3, 50 * FT3, None))
+        if step is None:
+            return FT3 * self.source.whole(50, 6000)
+        return max(0, due + step * self.source.one((-1, 1)))
+
     def opening(self):
         mark = self.source.one(gas.OPENINGS) * IN2
         return mark + self.source.one((0, 0, 0, 1, -1, IN2, -IN2))
@@ -101,7 +121,9 @@ class Maker:
         feet = source.one((3, 4, 6, 50)) * FT
         self.amount('gas.valve-distance', generate.near(source, feet))
         self.amount('gas.fixed-pipe-end', generate.near(source, 6 * FT))
-        self.amount('gas.input', self.heat())
+        heat = self.heat()
+        self.amount('gas.input', heat)
+        self.amount('gas.space', self.space(heat))
         self.amount('gas.chimney-height', self.height())
         self.amount('gas.damper-opening', self.opening())
         self.amount('air.area', 6 * IN2 + source.one((-IN2, -1, 0, 1, IN2)))

@@ -31,7 +31,8 @@ FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-sta
          'connector.past-liner', 'stove.other-on-flue', 'listing.clearances-stated',
          'factory.insulation-touches', 'factory.mixed-parts', 'connector.male-end-down',
          'alarms.co-in-home', 'alarms.smoke-in-home')
-COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4), 'room.volume': (299, 300),
+COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4),
+          'room.volume': ('299 ft3', '300 cu ft', '8.495053977599 m3', '8.4950539776 m3'),
           'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
 KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-fireplace',
                                             'masonry-fireplace', 'masonry-heater')

@@ -60,10 +60,11 @@ LENGTHS = '''
  chimney/height-above-roof nearby/distance nearby/top-above
 '''.split()
 AREAS = 'flue/net-area listing/flue-area-least listing/flue-area-most'.split()
-COUNTS = 'connector/elbows connector/screws connector/gauge room/volume'.split()
+COUNTS = 'connector/elbows connector/screws connector/gauge'.split()
 RATIOS = 'listing/pad-r'.split()
 AMOUNTS = {**dict.fromkeys(LENGTHS, 'length'), **dict.fromkeys(AREAS, 'area'),
-           **dict.fromkeys(COUNTS, 'count'), **dict.fromkeys(RATIOS, 'ratio')}
+           **dict.fromkeys(COUNTS, 'count'), **dict.fromkeys(RATIOS, 'ratio'),
+           'room/volume': 'volume'}
 ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': 'none',
            'wall/corner': 'no', 'wall/in-front': 'no',
            'connector/kind': 'single-wall', 'connector/shield': 'none',
@@ -469,7 +470,7 @@ def local(standard):
         ALARMS: [seen('co-alarm-in-home', 'alarms/co-in-home', 'yes', STOVE),
                  seen('smoke-alarm-in-home', 'alarms/smoke-in-home', 'yes', STOVE)],
         PURDUE: [clearance(36 * IN, STOVE, is_('stove/type', 'radiant'), BARE)],
-        NYC_ROOM: [least('room-volume', 'room/volume', 300, STOVE),
+        NYC_ROOM: [least('room-volume', 'room/volume', 300 * amounts.VOLUME['ft3'], STOVE),
                    seen('room-window', 'room/window', 'yes', STOVE),
                    seen('room-confined', 'room/confined', 'no', STOVE), seen(*label, STOVE),
                    *(most('connector-gauge', 'connector/gauge', number, STOVE,

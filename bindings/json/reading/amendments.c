@@ -70,7 +70,7 @@ static ingle_status set_number(struct json_reader *reader, const struct amendmen
     ingle_dimension dimension = number_dimension(amendment, number);
     ingle_status status = INGLE_OK;
     int64_t base_units;
-    if (dimension > INGLE_COUNT) {
+    if (dimension != 0 && !ingle_dimension_is_amount(dimension)) {
         return refuse_state(reader, value.node);
     }
     if (dimension != 0) {

@@ -46,7 +46,7 @@ static ingle_dimension number_dimension(const ingle_rule *rule, size_t index)
 {
     ingle_amount amount = {.dimension = 0};
     ingle_rule_number_at(rule, index, &amount);
-    return amount.dimension <= INGLE_COUNT ? amount.dimension : 0;
+    return ingle_dimension_is_amount(amount.dimension) ? amount.dimension : 0;
 }
 
 static bool same_id(const ingle_rule *a, const ingle_rule *b)
@@ -112,7 +112,7 @@ static void write_number(struct json_writer *out, const char *number, unsigned d
 {
     json_open_object(out, number);
     json_open_array(out, "anyOf");
-    for (ingle_dimension i = INGLE_LENGTH; i <= INGLE_COUNT; i++) {
+    for (ingle_dimension i = INGLE_LENGTH; ingle_dimension_name(i) != NULL; i++) {
         if ((dimensions >> i & 1) != 0) {
             schema_reference(out, NULL, ingle_dimension_name(i), SCHEMA_FIXED);
         }

@@ -20,7 +20,7 @@ bool schema_takes_document_unit(ingle_dimension dimension)
 static bool needs_unit(ingle_dimension dimension)
 {
     return dimension == INGLE_LENGTH || dimension == INGLE_AREA || dimension == INGLE_ANGLE ||
-           dimension == INGLE_POWER;
+           dimension == INGLE_POWER || dimension == INGLE_VOLUME;
 }
 
 /* ---- patterns -------------------------------------------------------------------------------- */
@@ -261,8 +261,10 @@ static void write_with_unit(struct json_writer *out)
 
 void schema_amounts(struct json_writer *out)
 {
-    for (ingle_dimension dimension = INGLE_LENGTH; dimension <= INGLE_COUNT; dimension++) {
-        write_dimension(out, dimension);
+    for (ingle_dimension i = INGLE_LENGTH; ingle_dimension_name(i) != NULL; i++) {
+        if (ingle_dimension_is_amount(i)) {
+            write_dimension(out, i);
+        }
     }
     write_with_unit(out);
 }

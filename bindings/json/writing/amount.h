@@ -12,7 +12,7 @@
 #include <ingle/measure.h>
 #include <ingle/survey.h>
 
-/* An amount of dimension INGLE_LENGTH to INGLE_COUNT; counts and ratios have no unit. */
+/* An amount by ingle_dimension_is_amount(); counts and ratios have no unit. */
 void json_amount(struct json_writer *writer, const char *name, const ingle_amount *amount,
                  const ingle_format *format);
 

@@ -95,7 +95,7 @@ static void write_step(struct json_writer *writer, const ingle_step *step,
     json_text(writer, "step", ingle_step_label(step));
     json_text_from(writer, "expression", step_text, step, INGLE_STEP_EXPRESSION, format);
     json_text_from(writer, "substituted", step_text, step, INGLE_STEP_SUBSTITUTED, format);
-    if (ingle_step_result(step, &amount) && amount.dimension <= INGLE_COUNT) {
+    if (ingle_step_result(step, &amount) && ingle_dimension_is_amount(amount.dimension)) {
         json_amount(writer, "result", &amount, format);
     }
     if (ingle_step_text(step, INGLE_STEP_REMARK, NULL, NULL, 0, &length) >= 0 && length > 0) {

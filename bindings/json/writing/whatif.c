@@ -188,7 +188,7 @@ static void write_nearest(struct json_writer *out, const char *name,
     }
     json_open_object(out, name);
     write_value(out, "to", &range, nearest.value, format);
-    if (now.dimension <= INGLE_COUNT) {
+    if (ingle_dimension_is_amount(now.dimension)) {
         write_value(out, "change", &range, nearest.value - now.value, format);
     }
     json_close_object(out);

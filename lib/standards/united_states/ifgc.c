@@ -43,6 +43,11 @@ static const struct ingle_rule rules[] = {
     /* Unvented. */
     {MATTER_UNVENTED_SOLE_HEAT, "section not seen", INGLE_BASIS_CITED, INGLE_IS,
      &formula_observed, .numbers = {false}, .when = {ANY_GAS, NO_LOG_LIGHTER, UNVENTED}},
+    {MATTER_GAS_AIR_VOLUME, "required-volume clause (number and edition not stated)",
+     INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_volume_by_heat, .inputs = {QUANTITY_GAS_INPUT},
+     .numbers = {CUBIC_FEET(50), BTU_PER_HOUR(1000)}, .when = {ANY_GAS, NO_LOG_LIGHTER, UNVENTED},
+     .reading = "The clause is for air from indoors. It is asked here of appliances without a "
+                "vent alone: to others the air may be led from outdoors."},
 };
 
 #define EDITION(year, more)                                                                  \

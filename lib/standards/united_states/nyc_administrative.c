@@ -21,7 +21,7 @@
 
 static const struct ingle_rule rules[] = {
     {MATTER_ROOM_VOLUME, "27-848.08", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {300}, .when = {STOVE}, .reading = "In cubic feet."},
+     .numbers = {CUBIC_FEET(300)}, .when = {STOVE}},
     {MATTER_ROOM_WINDOW, "27-848.08", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {STOVE}},
     {MATTER_ROOM_CONFINED, "27-848.08", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
