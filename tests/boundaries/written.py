@@ -133,9 +133,9 @@ def plain(value, dimension):
 SIZES = {"in": INCH, "ft": FOOT, "in2": SQUARE_INCH, "ft2": SQUARE_FOOT, "°": DEGREE,
          "deg": DEGREE, "mm": 10 ** 6, "cm": 10 ** 7, "m": 10 ** 9, "mm2": 10 ** 12,
          "cm2": 10 ** 14, "m2": 10 ** 18, "Btu/h": BTU, "kW": KILOWATT,
-         "ft3": CUBIC_FOOT, "m3": 10 ** 12, None: RATIO_ONE}
+         "in3": CUBIC_INCH, "ft3": CUBIC_FOOT, "L": 10 ** 9, "m3": 10 ** 12, None: RATIO_ONE}
 
-METRIC = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m|mm2|cm2|m2|kW)")
+METRIC = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m|mm2|cm2|m2|m3|L|kW)")
 
 
 def read_number(number, dimension=None):
@@ -155,7 +155,8 @@ def read_number(number, dimension=None):
         if exact.denominator != 1:
             raise AssertionError("no whole number of base units: %r" % text)
         return int(exact)
-    match = re.fullmatch(r"(?:(\d+)(?: |$|(?=°)))?(?:(\d+)/(\d+) ?)?(in|ft|in2|ft2|°|Btu/h)?", text)
+    match = re.fullmatch(r"(?:(\d+)(?: |$|(?=°)))?(?:(\d+)/(\d+) ?)?"
+                         r"(in|ft|in2|ft2|in3|ft3|°|Btu/h)?", text)
     if not match or not text:
         raise AssertionError("no exact number: %r" % text)
     whole, above, below, unit = match.groups()

@@ -182,7 +182,6 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_status_at": (c_int32, [c_size_t, POINTER(c_int32)]),
     # measure.h
     "ingle_dimension_name": _NAME_OF_NUMBER,
-    "ingle_dimension_is_amount": (c_int, [c_int32]),
     "ingle_unit_count": _COUNT,
     "ingle_unit_at": _AT,
     "ingle_unit_find": _FIND,
