@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * How much one check of the demo's living room costs against its bare comparisons, in one run.
+ * How much one check of the demo's living room costs against its bare comparisons, and how much the
+ * trainer's bench against one check, in one run.
  */
 #include "check_by_hand.h"
 
@@ -166,6 +167,45 @@ static double time_by_hand(struct hand_survey *hand, long *misses)
     return least;
 }
 
+/* Ten feet of opening, at every sixteenth of an inch. */
+static double time_solve(const ingle_survey *survey)
+{
+    const ingle_standard *standard = ingle_standard_find("irc-2021");
+    ingle_range range = {.size = sizeof range, .quantity = ingle_quantity_find("opening.width"),
+                         .from = 6 * INT64_C(25400000), .to = 126 * INT64_C(25400000)};
+    ingle_solution *solution;
+    double least = 1;
+    need(ingle_solution_new(NULL, &solution), "solution");
+    for (int round = 0; round < ROUNDS; round++) {
+        double start = now();
+        need(ingle_solve(survey, &standard, 1, NULL, &range, NULL, solution), "solve");
+        double each = now() - start;
+        least = each < least ? each : least;
+    }
+    ingle_solution_free(solution);
+    return least;
+}
+
+static int32_t swallow(void *context, const char *text, size_t length)
+{
+    (void)text;
+    *(size_t *)context += length;
+    return 0;
+}
+
+static double time_draw(const ingle_report *report, ingle_view view)
+{
+    double least = 1;
+    size_t bytes = 0;
+    for (int round = 0; round < ROUNDS; round++) {
+        double start = now();
+        need(ingle_draw(report, view, NULL, swallow, &bytes), ingle_view_name(view));
+        double each = now() - start;
+        least = each < least ? each : least;
+    }
+    return least;
+}
+
 static void show(const char *what, double time, double yardstick)
 {
     printf("%-34s %8.3f us  x %.0f\n", what, time * 1e6, time / yardstick);
@@ -196,6 +236,14 @@ int main(void)
     show("check with remedies", time_check(survey, &remedies, report), yardstick);
     show("check with remedies and steps", time_check(survey, &full, report), yardstick);
     printf("allocations after the first check: %zu\n", allocations - before);
+
+    yardstick = time_check(survey, &plain, report);
+    printf("\nagainst one check, verdicts and margins\n");
+    show("solve, 10 ft by 1/16 in", time_solve(survey), yardstick);
+    need(ingle_check(survey, &standard, 1, &full, report), "check");
+    for (ingle_view view = INGLE_VIEW_PLAN; view <= INGLE_VIEW_SECTION; view++) {
+        show(ingle_view_name(view), time_draw(report, view), yardstick);
+    }
     ingle_report_free(report);
     ingle_survey_free(survey);
     return allocations == before ? 0 : 1;
