@@ -55,7 +55,7 @@ static const char *in_short(struct comparing *comparing, const ingle_finding *fi
 {
     struct text text = text_start(comparing->cell, CELL_SIZE);
     if (finding == NULL) {
-        return "no rule";
+        return "no rule held";
     }
     ingle_format format = format_for(comparing, ingle_finding_standard(finding));
     add_required(&text, finding, &format);
