@@ -45,7 +45,7 @@ CHOSEN = {'firebox.lining': ('none', 'firebrick', 'other'),
           'chimney.corbel': ('none', 'one-side', 'both-sides'),
           'chimney.flues': ('single', 'separate', 'touching')}
 KINDS = ('factory-built-fireplace', 'steel-fireplace-unit', 'steel-fireplace-unit',
-         'masonry-heater', 'masonry-heater', 'masonry-heater', 'stove', 'pellet-stove')
+         'masonry-heater', 'masonry-heater', 'stove', 'stove', 'pellet-stove')
 SLOPES = ((12, 12), (8, 12), (6, 12), (4, 12), (3, 12), (7, 12), (5, 24), (1, 3))
 
 

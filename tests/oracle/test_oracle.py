@@ -15,7 +15,7 @@ import amounts
 import generate
 import rules
 
-SURVEYS = 2000
+SURVEYS = 2800
 BATCH = 100
 SHOWN = 4
 PLACES = Fraction(1, 10 ** 9)
