@@ -123,7 +123,7 @@ class Compare(unittest.TestCase):
             self.assertIn(f'`{line["rule"]}`', cells)
             for cell, text in zip(line['by'], cells[2:]):
                 verdict = cell.get('verdict')
-                self.assertTrue(text == 'no rule' if verdict is None else verdict in text)
+                self.assertTrue(text == 'no rule held' if verdict is None else verdict in text)
                 if 'required' in cell and 'unit' in cell['required']:
                     self.assertIn(cell['required']['text'], text.replace('\\', ''))
 
