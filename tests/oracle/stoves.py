@@ -249,6 +249,8 @@ def floor_by_legs(word, low, high, *when):
                 amount('stove/leg-height', lambda legs: low <= legs < high), *when)
 
 
+# What a dash or "none" leaves: all of it, for no reduction is allowed.
+NOT_ALLOWED = (Fraction(1), 0)
 # The percentage that is left, the least distance, of wall and ceiling: NFPA 211 Table 12.6.2.1.
 NFPA_LEFT = {'masonry': ((Fraction(2, 3), 24), None),
              'board-over-batts': ((Fraction(1, 2), 18), (Fraction(2, 3), 24)),
@@ -273,14 +275,14 @@ IMC_TABLE = {'steel-over-batts': IMC_USUAL, 'steel-vented': (IMC_USUAL[0], (12, 
 
 
 def cells(heads, values):
-    return {head * IN: value * IN for head, value in zip(heads, values)} if values else {}
+    return {head * IN: value * IN for head, value in zip(heads, values)}
 
 
 def nfpa_walls():
     for word, (wall, ceiling) in NFPA_LEFT.items():
         yield reduced('share', (wall[0], wall[1] * IN), STOVE, shield(word), WALL)
-        if ceiling:
-            yield reduced('share', (ceiling[0], ceiling[1] * IN), STOVE, shield(word), CEILING)
+        whole, more = ceiling or NOT_ALLOWED
+        yield reduced('share', (whole, more * IN), STOVE, shield(word), CEILING)
 
 
 def nfpa_passes():
@@ -343,7 +345,8 @@ def nasd():
 def grid(table, heads, what):
     for word, columns in table.items():
         for place, values in zip((CEILING, WALL), columns):
-            yield reduced(what, cells(heads, values), STOVE, shield(word), place)
+            kind = (what, cells(heads, values)) if values else ('share', NOT_ALLOWED)
+            yield reduced(*kind, STOVE, shield(word), place)
 
 
 def residential():

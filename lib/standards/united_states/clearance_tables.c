@@ -11,7 +11,6 @@ static const int64_t irc_required[] = {INCHES(6), INCHES(9), INCHES(12), INCHES(
 static const int64_t imc_required[] = {INCHES(6), INCHES(9), INCHES(18), INCHES(36)};
 
 #define CELLS(...) ((const int64_t[]){__VA_ARGS__})
-#define NOT_ALLOWED CELLS(NO_VALUE, NO_VALUE, NO_VALUE, NO_VALUE, NO_VALUE)
 
 #define IRC(its_cells)                                                                          \
     {                                                                                           \
@@ -21,16 +20,14 @@ static const int64_t imc_required[] = {INCHES(6), INCHES(9), INCHES(18), INCHES(
 #define IRC_ROW(six, nine, twelve, eighteen, thirty_six) \
     IRC(CELLS(INCHES(six), INCHES(nine), INCHES(twelve), INCHES(eighteen), INCHES(thirty_six)))
 
-/* Column 1: above the appliance or a horizontal connector. */
+/* Column 1: above the appliance or a horizontal connector; rows 1 and 4 are not allowed there. */
 const struct ingle_table irc_clearance_above[8] = {
-    IRC(NOT_ALLOWED),
-    IRC_ROW(4, 6, 9, 12, 24),
-    IRC_ROW(3, 5, 6, 9, 18),
-    IRC(NOT_ALLOWED),
-    IRC_ROW(3, 5, 6, 9, 18),
-    IRC_ROW(3, 5, 6, 9, 18),
-    IRC_ROW(3, 5, 6, 9, 18),
-    IRC_ROW(3, 5, 6, 9, 18),
+    [1] = IRC_ROW(4, 6, 9, 12, 24),
+    [2] = IRC_ROW(3, 5, 6, 9, 18),
+    [4] = IRC_ROW(3, 5, 6, 9, 18),
+    [5] = IRC_ROW(3, 5, 6, 9, 18),
+    [6] = IRC_ROW(3, 5, 6, 9, 18),
+    [7] = IRC_ROW(3, 5, 6, 9, 18),
 };
 
 /* Column 2: from the appliance, a vertical connector and single-wall pipe, sides and rear. */

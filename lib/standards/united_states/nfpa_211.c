@@ -53,6 +53,14 @@
             .reading = "66 and 33 per cent are two thirds and one third. The clearance is "    \
                        "measured to the surface itself, not to the shield."                    \
     }
+#define NOT_REDUCED_ROW(kind)                                                                \
+    {                                                                                        \
+        MATTER_STOVE_CLEARANCE_REDUCED, "Table 12.6.2.1", INGLE_BASIS_CITED, INGLE_AT_LEAST, \
+            &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(1, 1)}, \
+            .when = {STOVE, SHIELD(kind), CEILING},                                          \
+            .reading = "The table has none for a ceiling with this protection: the "         \
+                       "clearance stays what it is without."                                 \
+    }
 #define VENTED_ROWS(kind)                     \
     REDUCED_ROW(kind, 1, 3, 12, WALL),        \
     REDUCED_ROW(kind, 1, 2, 18, CEILING)
@@ -98,10 +106,12 @@ static const struct ingle_rule rules[] = {
      .when = {STOVE, UNLISTED, LEGS(LESS_THAN, 2), FLOOR_IS_NOT(LISTED_PROTECTOR)}},
 
     REDUCED_ROW(MASONRY, 2, 3, 24, WALL),
+    NOT_REDUCED_ROW(MASONRY),
     REDUCED_ROW(BOARD_OVER_BATTS, 1, 2, 18, WALL),
     REDUCED_ROW(BOARD_OVER_BATTS, 2, 3, 24, CEILING),
     VENTED_ROWS(STEEL_OVER_BATTS),
     REDUCED_ROW(MASONRY_VENTED, 1, 3, 12, WALL),
+    NOT_REDUCED_ROW(MASONRY_VENTED),
     VENTED_ROWS(STEEL_VENTED),
     VENTED_ROWS(BOARD_VENTED),
     VENTED_ROWS(DOUBLE_STEEL_VENTED),
