@@ -71,7 +71,9 @@ enum {
     /** The unit used for it at a fireplace: square inches for a flue. */
     INGLE_SCALE_USUAL = 0,
     /** The larger unit: square feet for an opening. */
-    INGLE_SCALE_LARGE = 1
+    INGLE_SCALE_LARGE = 1,
+    /** Of a ratio: as a decimal, not a fraction: `1.65` for an R-value. */
+    INGLE_SCALE_DECIMAL = 2
 };
 
 /** An amount. This struct is fixed for ever and is passed as it is. */
@@ -197,7 +199,7 @@ typedef struct ingle_format {
 
 /**
  * Writes an amount for people: `19 15/16 in`, `3 ft 1/2 in`, `506.4125 mm`, `6 ft2`, `45°`, `1/10`,
- * `40000 Btu/h`, `300 ft3`.
+ * `1.65`, `40000 Btu/h`, `300 ft3`.
  *
  * Where the text is not exactly the amount it begins with `≈ `: that is never left out. What
  * ingle_amount_parse() reads from the rest of the text is then off by half a graduation at most.

@@ -233,11 +233,12 @@ static void show_slope(struct showing *showing)
 }
 
 /* A fraction where it is `1/n` or has a small number below its line, else a decimal. */
-static void show_ratio(struct showing *showing)
+static void show_ratio(struct showing *showing, ingle_scale scale)
 {
     uint64_t one = (uint64_t)INGLE_RATIO_ONE;
     uint64_t divisor = greatest_common_divisor(showing->size, one);
-    if (showing->size == divisor || one / divisor <= FINEST_DENOMINATOR) {
+    if (scale != INGLE_SCALE_DECIMAL &&
+        (showing->size == divisor || one / divisor <= FINEST_DENOMINATOR)) {
         add_start(showing, true, showing->size == 0);
         add_fraction(&showing->text, showing->size, one);
     } else {
@@ -251,9 +252,9 @@ static void show_count(struct showing *showing)
     text_add_unsigned(&showing->text, showing->size);
 }
 
-static void show(struct showing *showing, ingle_dimension dimension)
+static void show(struct showing *showing, const ingle_amount *amount)
 {
-    switch (dimension) {
+    switch (amount->dimension) {
     case INGLE_LENGTH:
         show_length(showing);
         break;
@@ -269,7 +270,7 @@ static void show(struct showing *showing, ingle_dimension dimension)
         show_slope(showing);
         break;
     case INGLE_RATIO:
-        show_ratio(showing);
+        show_ratio(showing, amount->scale);
         break;
     default:
         show_count(showing);
@@ -377,7 +378,7 @@ ingle_status ingle_amount_format(const ingle_amount *amount, const ingle_format 
     struct showing showing = {text_start(buffer, capacity), amount->value < 0,
                               size_of(amount->value), shown_unit(amount, taken.unit),
                               (uint64_t)taken.denominator};
-    show(&showing, amount->dimension);
+    show(&showing, amount);
     return text_end(&showing.text, length);
 }
 

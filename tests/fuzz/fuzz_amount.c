@@ -85,7 +85,7 @@ static void check_decimal(const ingle_amount *amount)
 static void check_amount(const ingle_amount *amount)
 {
     static const char *const units[] = {"in", "ft", "mm", "cm", "m"};
-    for (int scale = 0; scale <= 1; scale++) {
+    for (ingle_scale scale = 0; scale <= INGLE_SCALE_DECIMAL; scale++) {
         ingle_amount shown = *amount;
         shown.scale = scale;
         for (size_t i = 0; i < sizeof units / sizeof units[0]; i++) {

@@ -165,12 +165,17 @@ static void angles_slopes_ratios_and_counts(void **state)
         {RATIO(3, 2), "3/2"},     {RATIO(63, 64), "63/64"},       {RATIO(3, 200), "0.015"},
         {0, "0"},                 {-RATIO(1, 10), "-1/10"},       {1, "1/36000000000"},
         {7, ALMOST "0"},          {INT64_C(5142857143), ALMOST "0.142857"}};
+    static const struct shown decimal[] = {
+        {RATIO(33, 20), "1.65"}, {RATIO(1, 2), "0.5"},  {RATIO(119, 100), "1.19"},
+        {RATIO(2, 1), "2"},      {0, "0"},              {-RATIO(1, 4), "-0.25"},
+        {RATIO(1, 12), ALMOST "0.083333"}};
     static const struct shown counts[] = {{3, "3"}, {0, "0"}, {-3, "-3"},
                                           {INT64_MIN, "-9223372036854775808"}};
     EXPECT(angles, INGLE_ANGLE, INGLE_SCALE_USUAL, NULL, 0);
     EXPECT(slopes, INGLE_SLOPE, INGLE_SCALE_USUAL, "mm", 0);
     EXPECT(eighths, INGLE_SLOPE, INGLE_SCALE_USUAL, NULL, 8);
     EXPECT(ratios, INGLE_RATIO, INGLE_SCALE_USUAL, NULL, 0);
+    EXPECT(decimal, INGLE_RATIO, INGLE_SCALE_DECIMAL, NULL, 0);
     EXPECT(counts, INGLE_COUNT, INGLE_SCALE_USUAL, NULL, 0);
 }
 
@@ -267,7 +272,7 @@ static void what_is_shown_is_read_again(void **state)
             if (!ingle_dimension_is_amount(dimension)) {
                 continue;
             }
-            ingle_amount amount = {value, dimension, round % 4 < 2 ? 0 : 1};
+            ingle_amount amount = {value, dimension, round % 3};
             ingle_format format = format_of(units[round % 5], 1 << round % 7);
             comes_back(&amount, &format);
         }
