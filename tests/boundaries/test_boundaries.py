@@ -155,19 +155,19 @@ class Trial:
 
     def add(self, rule, judged, told, text, expected):
         self.waiting.append((rule, judged, told, text, expected))
-        if len(self.waiting) >= 2000:
+        if len(self.waiting) >= 1000:
             self.run()
 
     def run(self):
         lines = "".join(text + "\n" for _, _, _, text, _ in self.waiting)
-        done = subprocess.run([COMMAND, "check", "--lines", "--no-working"], input=lines,
-                              text=True, encoding="utf-8", capture_output=True, check=False)
-        reports = done.stdout.splitlines()
+        done = subprocess.run([COMMAND, "check", "--lines", "--no-working"],
+                              input=lines.encode("utf-8"), capture_output=True, check=False)
+        reports = done.stdout.split(b"\n")[:-1]
         if done.returncode != 0 or len(reports) != len(self.waiting):
             raise AssertionError("status %d, %d reports for %d documents: %s" % (
                 done.returncode, len(reports), len(self.waiting), done.stderr))
         for (rule, judged, told, text, expected), report in zip(self.waiting, reports):
-            got = self.judged(rule, judged, json.loads(report, parse_float=Fraction))
+            got = self.judged(rule, judged, json.loads(report.decode("utf-8"), parse_float=str))
             if not self.is_right(got, expected):
                 self.failures.append("%s %s: expected %s with %s, got %s\n    %s" % (
                     rule["standard"], rule["rule"], expected, told, got, text))
@@ -180,8 +180,9 @@ class Trial:
 
     @staticmethod
     def findings(rule, judged, report):
+        wanted, subject = rule["rule"], pointer(judged)
         return [finding for finding in report["findings"]
-                if (finding["rule"], finding["subject"]) == (rule["rule"], pointer(judged))]
+                if finding["rule"] == wanted and finding["subject"] == subject]
 
     def judged(self, rule, judged, report):
         if "error" in report:

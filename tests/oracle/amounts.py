@@ -10,6 +10,7 @@ tables of international customary units).
 import re
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 
 NM_PER_MM = 1_000_000
 IN = 25_400_000
@@ -78,6 +79,7 @@ def _number(text):
     return value, text[found.end():]
 
 
+@lru_cache(maxsize=1 << 16)  # each standard of a document reads the same texts
 def exact_text(text, dimension, unit=None):
     """The exact amount of a text in base units, before any rounding."""
     units = UNITS[dimension]

@@ -8,6 +8,7 @@ Only random.Random.random() is used, whose sequence Python promises to keep.
 import functools
 import json
 import random
+import re
 from decimal import Decimal, localcontext
 from fractions import Fraction
 
@@ -470,14 +471,17 @@ class Maker:
 
 def written(value):
     """JSON text that keeps every digit of a number."""
-    if isinstance(value, dict):
-        return '{' + ', '.join(f'{json.dumps(name)}: {written(each)}'
-                               for name, each in value.items()) + '}'
-    if isinstance(value, (list, tuple)):
-        return '[' + ', '.join(written(each) for each in value) + ']'
-    if isinstance(value, Decimal):
-        return format(value, 'f')
-    return json.dumps(value, ensure_ascii=False)
+    return MARKED.sub(r'\1', json.dumps(value, ensure_ascii=False, default=marked))
+
+
+MARKED = re.compile('"@number ([^@]*)@"')
+
+
+def marked(value):
+    """A number of any length as a text, which is taken out of its quotes."""
+    if not isinstance(value, Decimal):
+        raise TypeError(value)
+    return f'@number {value:f}@'
 
 
 def read(line):

@@ -16,6 +16,7 @@ import generate_stoves
 import stoves
 
 SURVEYS = 2000
+BATCH = 100
 SHOWN = 4
 PLACES = Fraction(1, 10 ** 9)
 
@@ -26,7 +27,13 @@ def run(lines, *options):
                           encoding='utf-8', check=False)
     if done.returncode != 0:
         raise AssertionError(f'{command} ended with {done.returncode}: {done.stderr[:2000]}')
-    return [generate.read(line) for line in done.stdout.splitlines()]
+    return [generate.read(line) for line in done.stdout.split('\n')[:-1]]
+
+
+def streamed(lines, *options):
+    """The same in batches: thousands of reports at once would fill the memory."""
+    for start in range(0, len(lines), BATCH):
+        yield from run(lines[start:start + BATCH], *options)
 
 
 def dimension_of(subject):
@@ -92,7 +99,7 @@ def changed(document, pointer, value):
 class Stoves(unittest.TestCase):
     def compare_all(self, lines, *options):
         problems, verdicts = [], set()
-        for line, report in zip(lines, run(lines, *options), strict=True):
+        for line, report in zip(lines, streamed(lines, *options), strict=True):
             verdicts |= {each['verdict'] for each in report.get('findings', ())}
             found = compare(line, report)
             if found:
@@ -127,7 +134,7 @@ class Stoves(unittest.TestCase):
 
     def remedies(self, lines):
         """(finding, document with a remedy done, whether that has to meet the rule) of each."""
-        for line, report in zip(lines, run(lines), strict=True):
+        for line, report in zip(lines, streamed(lines), strict=True):
             document = generate.read(line)
             for finding in report['findings']:
                 if finding['rule'] not in stoves.rule_ids(finding['standard']):
@@ -150,7 +157,7 @@ class Stoves(unittest.TestCase):
         self.assertGreater(len(trials), 500, 'hardly any remedies to try')
         problems = []
         for (finding, trial, met), report in zip(
-                trials, run([generate.written(trial) for _, trial, _ in trials]), strict=True):
+                trials, streamed([generate.written(trial) for _, trial, _ in trials]), strict=True):
             left = {each['verdict'] for each in report.get('findings', ())
                     if (each['rule'], each['subject']) == (finding['rule'], finding['subject'])}
             if 'error' in report or bool(left & {'fails', 'too-close'}) == met:

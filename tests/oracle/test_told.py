@@ -11,7 +11,7 @@ import generate
 import generate_told
 import history
 import rules
-from test_oracle import Case, run, same_amount
+from test_oracle import Case, same_amount, streamed
 
 SURVEYS = 1500
 
@@ -82,7 +82,7 @@ class Told(Case):
 
     def compare_all(self, lines, standards):
         problems, seen = [], Counter()
-        for line, report in zip(lines, run(lines, '--all')):
+        for line, report in zip(lines, streamed(lines, '--all')):
             found = self.compare(line, report, seen)
             problems += [f'document {line}\n  {each}' for each in found]
         self.report(problems)
