@@ -212,12 +212,6 @@ static ingle_status refuse_judging(ingle_json *json, ingle_status status)
     return status;
 }
 
-static bool is_metric(const ingle_unit *unit)
-{
-    const char *id = ingle_unit_id(unit);
-    return strcmp(id, "mm") == 0 || strcmp(id, "cm") == 0 || strcmp(id, "m") == 0;
-}
-
 /* The options of readings to follow: those of the call, else the document's, else the first. */
 static const int32_t *follow(struct json_reader *reader, const ingle_json_options *options)
 {
@@ -272,7 +266,7 @@ static void settle(ingle_json *json, const ingle_json_options *options)
     json->how.without_working = options->without_working;
     json->how.with_not_applicable = options->with_not_applicable;
     json->how.metric_remedies =
-        is_metric(unit != NULL ? unit : ingle_standard_unit(json->standards[0]));
+        ingle_unit_is_metric(unit != NULL ? unit : ingle_standard_unit(json->standards[0]));
     json->probability = (ingle_probability_options){.size = 0};
     keep_id(json);
     make_title(json);

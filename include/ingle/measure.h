@@ -144,6 +144,9 @@ INGLE_API ingle_dimension ingle_unit_dimension(const ingle_unit *unit);
  */
 INGLE_API void ingle_unit_size(const ingle_unit *unit, int64_t *numerator, int64_t *denominator);
 
+/** 1 for the millimetre, the centimetre and the metre; 0 for any other unit and for NULL. */
+INGLE_API int ingle_unit_is_metric(const ingle_unit *unit);
+
 /** How many spellings a unit is known by, its id and UCUM code included. */
 INGLE_API size_t ingle_unit_name_count(const ingle_unit *unit);
 

@@ -26,6 +26,16 @@ ingle_status struct_take(void *known, size_t known_size, size_t first_size, cons
     return INGLE_OK;
 }
 
+ingle_status options_take(void *taken, size_t size, const void *given)
+{
+    if (given != NULL) {
+        return struct_take(taken, size, size, given);
+    }
+    memset(taken, 0, size);
+    memcpy(taken, &size, sizeof size);
+    return INGLE_OK;
+}
+
 static void *library_reallocate(void *context, void *memory, size_t bytes)
 {
     (void)context;

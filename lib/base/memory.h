@@ -17,6 +17,12 @@
  */
 ingle_status struct_take(void *known, size_t known_size, size_t first_size, const void *given);
 
+/*
+ * Takes a caller's options, of which there has been one release: a struct that is all zeros but for
+ * its size where `given` is NULL.
+ */
+ingle_status options_take(void *taken, size_t size, const void *given);
+
 /* Takes a caller's allocator, or the C library's for NULL. */
 ingle_status allocator_take(ingle_allocator *taken, const ingle_allocator *given);
 

@@ -87,18 +87,6 @@ static void put_curve(const struct drafting *drafting, const ingle_draft_input *
     svg_polyline_end(drafting->plot.svg, line);
 }
 
-/* A name at the right of the field, with a piece of its line. */
-static void put_name(const struct drafting *drafting, int32_t row, enum line line,
-                     const char *name)
-{
-    const struct plot *plot = &drafting->plot;
-    int32_t left = plot->corner.x + plot->width + 4000;
-    int32_t y = plot->corner.y + 4000 + row * 8000;
-    svg_line(plot->svg, line, (struct point){left, y}, (struct point){left + 12000, y});
-    svg_text(plot->svg, (struct point){left + 14000, y + TEXT_SMALL / 2}, ANCHOR_START, TEXT_SMALL,
-             name);
-}
-
 /* The curve of a flue that is a printed share of the opening. */
 static void put_ratio(const struct drafting *drafting, int32_t row, enum line line,
                       const char *number, const char *shape)
@@ -120,7 +108,7 @@ static void put_ratio(const struct drafting *drafting, int32_t row, enum line li
     text.length = strlen(name);
     text_add(&text, " of the opening, ");
     text_add(&text, shape);
-    put_name(drafting, row, line, name);
+    plot_key(&drafting->plot, row, line, name);
 }
 
 static void put_ratios(const struct drafting *drafting)
@@ -149,7 +137,7 @@ static void put_criterion(const struct drafting *drafting)
     int64_t value = (int64_t)(drafting->input->criterion / drafting->per_shown * 1000.0 + 0.5);
     svg_line(drafting->plot.svg, LINE_LIMIT, plot_place(&drafting->plot, LEAST_HEIGHT, value),
              plot_place(&drafting->plot, MOST_HEIGHT, value));
-    put_name(drafting, 1, LINE_LIMIT, "criterion, from memory");
+    plot_key(&drafting->plot, 1, LINE_LIMIT, "criterion, from memory");
 }
 
 /* The estimate with its uncertainty, where the height is within the plot. */
@@ -174,11 +162,6 @@ static void put_estimate(const struct drafting *drafting, double uncertainty)
 
 /* ---- the sheet ------------------------------------------------------------------------------ */
 
-static bool is_metric(const ingle_unit *unit)
-{
-    return unit != ingle_unit_find("in") && unit != ingle_unit_find("ft");
-}
-
 /* The largest velocity of all curves, with room above. */
 static int64_t largest(const struct drafting *drafting)
 {
@@ -201,7 +184,7 @@ static int64_t largest(const struct drafting *drafting)
 /* Heights in feet and velocities in ft/s, or both metric. */
 static void take_plot(struct drafting *drafting, struct svg *svg, const ingle_unit *unit)
 {
-    bool metric = is_metric(unit);
+    bool metric = ingle_unit_is_metric(unit) != 0;
     drafting->per_shown = metric ? 1.0 : 0.3048;
     drafting->plot = (struct plot){svg, {PLOT_LEFT, HEAD}, FIELD_WIDTH, FIELD_HEIGHT,
                                    {.dimension = INGLE_LENGTH}, {.dimension = 0}};
@@ -220,7 +203,7 @@ static void put_plot(struct drafting *drafting, double uncertainty)
     put_criterion(drafting);
     put_ratios(drafting);
     put_curve(drafting, drafting->input, LINE_OUTLINE);
-    put_name(drafting, 0, LINE_OUTLINE, "this flue");
+    plot_key(&drafting->plot, 0, LINE_OUTLINE, "this flue");
     put_estimate(drafting, uncertainty);
 }
 

@@ -265,3 +265,12 @@ void plot_axes(const struct plot *plot)
              ANCHOR_MIDDLE, TEXT_SMALL, words);
     put_label_up(plot);
 }
+
+void plot_key(const struct plot *plot, int32_t row, enum line line, const char *name)
+{
+    int32_t left = plot->corner.x + plot->width + 4000;
+    int32_t y = plot->corner.y + 4000 + row * 8000;
+    svg_line(plot->svg, line, (struct point){left, y}, (struct point){left + 12000, y});
+    svg_text(plot->svg, (struct point){left + 14000, y + TEXT_SMALL / 2}, ANCHOR_START, TEXT_SMALL,
+             name);
+}

@@ -34,6 +34,9 @@ int32_t plot_across(const struct plot *plot, int64_t across);
 /* An amount as an axis shows it, with its unit. */
 void plot_words(const struct plot_axis *axis, int64_t value, char *words, size_t size);
 
+/* What a line in the field stands for: a piece of it and its name, right of the field. */
+void plot_key(const struct plot *plot, int32_t row, enum line line, const char *name);
+
 /* Room that the numbers and labels take outside the field. */
 enum { PLOT_LEFT = 34000, PLOT_BELOW = 15000, PLOT_RIGHT = 14000 };
 

@@ -49,15 +49,6 @@ static void put_upright(const struct curve *curve, enum line line, double margin
     svg_line(curve->plot.svg, line, low, (struct point){low.x, curve->plot.corner.y});
 }
 
-static void put_name(const struct curve *curve, int32_t row, enum line line, const char *name)
-{
-    int32_t left = curve->plot.corner.x + FIELD_WIDTH + 4000;
-    int32_t y = curve->plot.corner.y + 4000 + row * 8000;
-    svg_line(curve->plot.svg, line, (struct point){left, y}, (struct point){left + 12000, y});
-    svg_text(curve->plot.svg, (struct point){left + 14000, y + TEXT_SMALL / 2}, ANCHOR_START,
-             TEXT_SMALL, name);
-}
-
 static void put_measured(const struct curve *curve, double margin, double probability)
 {
     char words[64];
@@ -78,9 +69,9 @@ static void put_all(struct curve *curve, double margin, double probability)
     put_upright(curve, LINE_LIMIT, 2.0 * curve->uncertainty);
     put_curve(curve);
     put_measured(curve, margin, probability);
-    put_name(curve, 0, LINE_OUTLINE, "probability");
-    put_name(curve, 1, LINE_HIDDEN, "the limit of the rule");
-    put_name(curve, 2, LINE_LIMIT, "limit and U (k = 2)");
+    plot_key(&curve->plot, 0, LINE_OUTLINE, "probability");
+    plot_key(&curve->plot, 1, LINE_HIDDEN, "the limit of the rule");
+    plot_key(&curve->plot, 2, LINE_LIMIT, "limit and U (k = 2)");
 }
 
 /* The judged quantity along the axis, rising to what meets the rule on the right. */

@@ -5,9 +5,7 @@
 
 ingle_status sheet_take(ingle_sheet *taken, const ingle_sheet *given)
 {
-    *taken = (ingle_sheet){.size = sizeof *taken};
-    ingle_status status =
-        given == NULL ? INGLE_OK : struct_take(taken, sizeof *taken, sizeof *taken, given);
+    ingle_status status = options_take(taken, sizeof *taken, given);
     if (taken->unit == NULL) {
         taken->unit = ingle_unit_find("in");
     }

@@ -208,6 +208,13 @@ void ingle_unit_size(const ingle_unit *unit, int64_t *numerator, int64_t *denomi
     }
 }
 
+int ingle_unit_is_metric(const ingle_unit *unit)
+{
+    return unit != NULL && (unit == unit_at_place(UNIT_MILLIMETRE) ||
+                            unit == unit_at_place(UNIT_CENTIMETRE) ||
+                            unit == unit_at_place(UNIT_METRE));
+}
+
 size_t ingle_unit_name_count(const ingle_unit *unit)
 {
     size_t count = 0;

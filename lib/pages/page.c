@@ -44,11 +44,7 @@ enum { WIDTH_LEAST = 20, WIDTH_USUAL = 79, WIDTH_MOST = 1000 };
 
 static ingle_status take_options(ingle_page *taken, const ingle_page *given)
 {
-    ingle_status status = INGLE_OK;
-    *taken = (ingle_page){.size = sizeof *taken};
-    if (given != NULL) {
-        status = struct_take(taken, sizeof *taken, sizeof *taken, given);
-    }
+    ingle_status status = options_take(taken, sizeof *taken, given);
     if (status != INGLE_OK) {
         return status;
     }

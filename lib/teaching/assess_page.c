@@ -4,8 +4,6 @@
  */
 #include "teaching/explain.h"
 
-#include "base/text.h"
-
 #include <ingle/assess.h>
 
 #include <string.h>
@@ -64,25 +62,12 @@ static ingle_status conformance_text(const void *conformance, int32_t part,
     return ingle_conformance_text(conformance, part, format, buffer, capacity, length);
 }
 
-static void put_heading(struct page *page, const ingle_finding *finding)
-{
-    char heading[EXPLAIN_WORDS * 2];
-    struct text text = text_start(heading, sizeof heading);
-    text_add(&text, explain_text(page, finding, INGLE_FINDING_LABEL));
-    text_add(&text, " (");
-    text_add(&text, ingle_rule_id(ingle_finding_rule(finding)));
-    text_add(&text, ", ");
-    text_add(&text, ingle_standard_id(ingle_finding_standard(finding)));
-    text_add(&text, ")");
-    page_heading(page, 3, heading);
-}
-
 static void put_conformance(struct page *page, const ingle_conformance *conformance)
 {
     const ingle_finding *finding = ingle_conformance_finding(conformance);
     ingle_verdict verdict = ingle_finding_verdict(finding);
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
-    put_heading(page, finding);
+    explain_heading(page, finding);
     page_open(page, PAGE_PARAGRAPH);
     page_run(page, page_verdict_style(verdict), ingle_verdict_name(verdict));
     page_run(page, PAGE_PLAIN, ": ");

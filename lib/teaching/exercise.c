@@ -116,19 +116,14 @@ static void ask(ingle_exercise *exercise)
 
 /* ---- making it ------------------------------------------------------------------------------ */
 
-static bool is_metric(const ingle_standard *standard)
-{
-    const ingle_unit *unit = ingle_standard_unit(standard);
-    return unit != ingle_unit_find("in") && unit != ingle_unit_find("ft");
-}
-
 static ingle_status make(ingle_exercise *exercise, const ingle_standard *const *standards,
                          size_t count)
 {
     ingle_check_options options = {.size = sizeof options};
-    options.metric_remedies = is_metric(standards[0]);
+    bool metric = ingle_unit_is_metric(ingle_standard_unit(standards[0])) != 0;
+    options.metric_remedies = metric;
     for (uint32_t turn = 0; turn < EXERCISE_TURNS; turn++) {
-        ingle_status status = exercise_invent(exercise, is_metric(standards[0]), turn);
+        ingle_status status = exercise_invent(exercise, metric, turn);
         if (status == INGLE_OK) {
             status = ingle_check(exercise->survey, standards, count, &options, exercise->report);
         }

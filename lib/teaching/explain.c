@@ -285,17 +285,14 @@ ingle_status ingle_explain(const ingle_report *report, const ingle_page *page,
     if (report == NULL) {
         return INGLE_ERROR_ARGUMENT;
     }
-    if (options != NULL) {
-        ingle_status status = struct_take(&explaining.options, sizeof explaining.options,
-                                          sizeof explaining.options, options);
-        bool known = explaining.options.form >= INGLE_EXPLAIN_WORKED &&
-                     explaining.options.form <= INGLE_EXPLAIN_BRIEF;
-        if (status != INGLE_OK || !known) {
-            return status != INGLE_OK ? status : INGLE_ERROR_ARGUMENT;
-        }
-    }
     ingle_status status =
-        page_start(&written, &report->allocator, page, write, context, "Findings");
+        options_take(&explaining.options, sizeof explaining.options, options);
+    bool known = explaining.options.form >= INGLE_EXPLAIN_WORKED &&
+                 explaining.options.form <= INGLE_EXPLAIN_BRIEF;
+    if (status != INGLE_OK || !known) {
+        return status != INGLE_OK ? status : INGLE_ERROR_ARGUMENT;
+    }
+    status = page_start(&written, &report->allocator, page, write, context, "Findings");
     if (status != INGLE_OK) {
         return status;
     }

@@ -24,6 +24,9 @@ void explain_required(const ingle_finding *finding, const ingle_format *format, 
 void explain_measured(const ingle_finding *finding, const ingle_format *format, char *words,
                       size_t size);
 
+/* A heading that names a finding, whole. */
+void explain_heading(struct page *page, const ingle_finding *finding);
+
 /* The whole of a finding, worked out. */
 void explain_finding(struct page *page, const ingle_finding *finding);
 

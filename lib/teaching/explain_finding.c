@@ -79,21 +79,29 @@ static bool is_seen(const ingle_finding *finding)
 
 /* ---- the parts of a finding ----------------------------------------------------------------- */
 
-static void put_heading(struct page *page, const ingle_finding *finding)
+/* `Hearth extension in front of the opening (hearth-front, irc-2021)` */
+static ingle_status heading_text(const void *object, int32_t part, const ingle_format *format,
+                                 char *buffer, size_t capacity, size_t *length)
 {
-    char heading[EXPLAIN_WORDS * 2];
-    struct text text = text_start(heading, sizeof heading);
-    const char *label = explain_text(page, finding, INGLE_FINDING_LABEL);
-    text_add(&text, label);
+    const ingle_finding *finding = object;
+    struct text text = text_start(buffer, capacity);
+    ingle_finding_text(finding, part, format, buffer, capacity, &text.length);
+    if (capacity > 0 && buffer[0] >= 'a' && buffer[0] <= 'z') {
+        buffer[0] = (char)(buffer[0] - 'a' + 'A');
+    }
     text_add(&text, " (");
     text_add(&text, ingle_rule_id(ingle_finding_rule(finding)));
     text_add(&text, ", ");
     text_add(&text, ingle_standard_id(ingle_finding_standard(finding)));
     text_add(&text, ")");
-    if (heading[0] >= 'a' && heading[0] <= 'z') {
-        heading[0] = (char)(heading[0] - 'a' + 'A');
-    }
-    page_heading(page, 3, heading);
+    return text_end(&text, length);
+}
+
+void explain_heading(struct page *page, const ingle_finding *finding)
+{
+    ingle_format format = explain_format(page, ingle_finding_standard(finding));
+    page_heading(page, 3,
+                 page_text_of(page, heading_text, finding, INGLE_FINDING_LABEL, &format));
 }
 
 static void put_verdict(struct page *page, const ingle_finding *finding)
@@ -258,7 +266,7 @@ static void put_advice(struct page *page, const ingle_finding *finding)
 
 void explain_finding(struct page *page, const ingle_finding *finding)
 {
-    put_heading(page, finding);
+    explain_heading(page, finding);
     put_verdict(page, finding);
     put_amounts(page, finding);
     put_rule(page, finding);

@@ -335,11 +335,7 @@ ingle_status solve_question(const struct question *question, const ingle_range *
 
 ingle_status solve_take_options(ingle_solve_options *taken, const ingle_solve_options *given)
 {
-    *taken = (ingle_solve_options){.size = sizeof *taken};
-    if (given == NULL) {
-        return INGLE_OK;
-    }
-    ingle_status status = struct_take(taken, sizeof *taken, sizeof *taken, given);
+    ingle_status status = options_take(taken, sizeof *taken, given);
     return status == INGLE_OK && taken->reserved != 0 ? INGLE_ERROR_STRUCT_NEWER : status;
 }
 

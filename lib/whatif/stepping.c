@@ -67,13 +67,10 @@ static ingle_status take_question(struct stepping *stepping)
     if (question->survey == NULL || question->standards == NULL || question->standard_count == 0) {
         return question->survey == NULL ? INGLE_ERROR_ARGUMENT : INGLE_ERROR_NO_STANDARD;
     }
-    stepping->how = (ingle_check_options){.size = sizeof stepping->how};
-    if (question->check != NULL) {
-        ingle_status status = struct_take(&stepping->how, sizeof stepping->how,
-                                          sizeof stepping->how, question->check);
-        if (status != INGLE_OK) {
-            return status;
-        }
+    ingle_status status =
+        options_take(&stepping->how, sizeof stepping->how, question->check);
+    if (status != INGLE_OK) {
+        return status;
     }
     stepping->how.size = sizeof stepping->how;
     stepping->how.without_working = 1;

@@ -168,11 +168,7 @@ static ingle_status run(ingle_sweep *sweep, struct stepping *stepping)
 
 static ingle_status take_options(ingle_sweep_options *taken, const ingle_sweep_options *given)
 {
-    *taken = (ingle_sweep_options){.size = sizeof *taken};
-    if (given == NULL) {
-        return INGLE_OK;
-    }
-    ingle_status status = struct_take(taken, sizeof *taken, sizeof *taken, given);
+    ingle_status status = options_take(taken, sizeof *taken, given);
     return status == INGLE_OK && taken->reserved != 0 ? INGLE_ERROR_STRUCT_NEWER : status;
 }
 

@@ -51,10 +51,10 @@ def ingle(*words, stdin=None, **environment):
                           stdout=subprocess.PIPE).stdout.decode()
 
 
-def hostile():
-    """A survey whose label is full of what formats take for markup."""
+def hostile(label=HOSTILE):
+    """A survey whose label is full of what formats take for markup, or is another."""
     document = json.loads(HOUSE.read_text(encoding="utf-8"))
-    document["survey"]["trim"][0]["label"] = HOSTILE
+    document["survey"]["trim"][0]["label"] = label
     return json.dumps(document).encode()
 
 
@@ -124,6 +124,13 @@ class Pages(unittest.TestCase):
         for part in (r"\*bold\*", r"\`code\`", r"\|", r"\[link\]", r"\<b\>", r"\_under\_"):
             self.assertIn(part, text)
         self.assertIn(HOSTILE, ingle("explain", "--width", "200", stdin=hostile()))
+
+    def test_long_labels_are_whole(self):
+        label = "über" * 300
+        for words in (("explain",), ("explain", "--form", "brief"), ("explain", "--format", "html"),
+                      ("compare", "--format", "markdown")):
+            with self.subTest(words):
+                self.assertIn(label, ingle(*words, stdin=hostile(label)).lower())
 
     @unittest.skipUnless(has_terminals(), "this system gives out no terminals")
     def test_colours_are_for_terminals_that_want_them(self):
