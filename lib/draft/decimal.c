@@ -39,12 +39,13 @@ static unsigned without_end_zeros(uint64_t *fraction, unsigned places)
 
 static void add_fraction(struct text *text, uint64_t fraction, unsigned places)
 {
-    char digits[MOST_DIGITS + 1];
-    for (unsigned i = places; i-- > 0; fraction /= 10) {
-        digits[i] = (char)('0' + fraction % 10);
+    char digits[MOST_DIGITS];
+    size_t start = sizeof digits;
+    for (; places > 0 && start > 0; places--, fraction /= 10) {
+        digits[--start] = (char)('0' + fraction % 10);
     }
     text_add(text, ".");
-    text_add_bytes(text, digits, places);
+    text_add_bytes(text, digits + start, sizeof digits - start);
 }
 
 /* As many places as 53 bits hold beside the whole part. */

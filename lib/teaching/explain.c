@@ -151,22 +151,33 @@ static const char *brief_cell(void *context, size_t row, size_t column, enum pag
     }
 }
 
-/* `fails: hearth extension in front of the opening: 18 in, at least 20 in (R1001.10, irc-2021)` */
-static void put_brief_line(struct explaining *explaining, const ingle_finding *finding)
+/* `: 18 in, required at least 20 in` */
+static void put_brief_amounts(struct explaining *explaining, const ingle_finding *finding)
 {
     struct page *page = explaining->page;
-    ingle_verdict verdict = ingle_finding_verdict(finding);
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
-    page_open(page, PAGE_ITEM);
-    page_run(page, page_verdict_style(verdict), ingle_verdict_name(verdict));
-    page_run(page, PAGE_PLAIN, ": ");
-    page_run(page, PAGE_PLAIN, explain_text(page, finding, INGLE_FINDING_LABEL));
     explain_measured(finding, &format, explaining->words, EXPLAIN_WORDS);
     page_run(page, PAGE_PLAIN, explaining->words[0] != '\0' ? ": " : "");
     page_run(page, PAGE_PLAIN, explaining->words);
     explain_required(finding, &format, explaining->words, EXPLAIN_WORDS);
     page_run(page, PAGE_PLAIN, explaining->words[0] != '\0' ? ", required " : "");
     page_run(page, PAGE_PLAIN, explaining->words);
+}
+
+/* `fails: hearth extension in front of the opening: 18 in, at least 20 in (R1001.10, irc-2021)` */
+static void put_brief_line(struct explaining *explaining, const ingle_finding *finding)
+{
+    struct page *page = explaining->page;
+    ingle_verdict verdict = ingle_finding_verdict(finding);
+    page_open(page, PAGE_ITEM);
+    page_run(page, page_verdict_style(verdict), ingle_verdict_name(verdict));
+    page_run(page, PAGE_PLAIN, ": ");
+    if (explain_is_seen(finding)) {
+        page_run(page, PAGE_PLAIN, explain_text(page, finding, INGLE_FINDING_SENTENCE));
+    } else {
+        page_run(page, PAGE_PLAIN, explain_text(page, finding, INGLE_FINDING_LABEL));
+        put_brief_amounts(explaining, finding);
+    }
     add_source(explaining, finding);
     page_run(page, PAGE_PLAIN, " (");
     page_run(page, PAGE_PLAIN, explaining->words);

@@ -24,6 +24,12 @@ void explain_required(const ingle_finding *finding, const ingle_format *format, 
 void explain_measured(const ingle_finding *finding, const ingle_format *format, char *words,
                       size_t size);
 
+/*
+ * Whether a finding is on something seen, of which its sentence says all: it has no amounts, and
+ * nothing is worked out.
+ */
+bool explain_is_seen(const ingle_finding *finding);
+
 /* A heading that names a finding, whole. */
 void explain_heading(struct page *page, const ingle_finding *finding);
 

@@ -70,8 +70,7 @@ const char *explain_text(struct page *page, const ingle_finding *finding, ingle_
     return page_finding_text(page, finding, part, &format);
 }
 
-/* Something seen, of which the sentence says all: it has no amounts, and nothing is worked out. */
-static bool is_seen(const ingle_finding *finding)
+bool explain_is_seen(const ingle_finding *finding)
 {
     ingle_relation relation = ingle_finding_relation(finding);
     return relation == INGLE_IS || relation == INGLE_IS_NOT;
@@ -121,7 +120,7 @@ static void put_amounts(struct page *page, const ingle_finding *finding)
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
     ingle_amount margin;
     explain_measured(finding, &format, words, sizeof words);
-    if (is_seen(finding)) {
+    if (explain_is_seen(finding)) {
         page_fact(page, "How it is looked at", ingle_quantity_how(quantity));
         return;
     }
@@ -160,7 +159,7 @@ static void put_rule(struct page *page, const ingle_finding *finding)
     page_run(page, PAGE_PLAIN, ": ");
     page_run(page, PAGE_PLAIN, ingle_rule_label(rule));
     page_run(page, PAGE_PLAIN, ".");
-    if (!is_seen(finding)) {
+    if (!explain_is_seen(finding)) {
         page_run(page, PAGE_PLAIN, " ");
         page_prose(page, ingle_rule_formula_text(rule));
     }
@@ -229,7 +228,7 @@ static void put_step(struct page *page, const ingle_step *step, const ingle_form
 static void put_working(struct page *page, const ingle_finding *finding)
 {
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
-    size_t count = is_seen(finding) ? 0 : ingle_finding_step_count(finding);
+    size_t count = explain_is_seen(finding) ? 0 : ingle_finding_step_count(finding);
     for (size_t i = 0; i < count; i++) {
         put_step(page, ingle_finding_step_at(finding, i), &format);
     }
