@@ -35,9 +35,9 @@ enum {
     INGLE_UNMEASURED = 2,
     /** The appliance's own listing decides. */
     INGLE_BY_LISTING = 3,
-    /** Within the tolerances it may be met or not. */
+    /** Within the tolerances it may be met or not, or it is not met but need not apply. */
     INGLE_TOO_CLOSE = 4,
-    /** The rule is not met, wherever within the tolerances the true measures lie. */
+    /** The rule applies and is not met, wherever within the tolerances the true measures lie. */
     INGLE_FAILS = 5
 };
 

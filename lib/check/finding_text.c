@@ -212,7 +212,7 @@ static void add_judgement(struct words *words, const struct ingle_finding *findi
         add_limit(words, finding);
         add_margin(words, finding);
     }
-    if (finding->verdict == INGLE_TOO_CLOSE) {
+    if (finding->verdict == INGLE_TOO_CLOSE && finding->turns_on == NULL) {
         text_add(&words->text, ". Within the tolerances of the measurements the rule may be met "
                                "or not");
     }
@@ -305,6 +305,17 @@ static void add_no_judgement(struct words *words, const struct ingle_finding *fi
     }
 }
 
+/* An amount at which a rule begins to apply. */
+static void add_turning(struct words *words, const struct ingle_finding *finding)
+{
+    const struct condition *condition = finding->turns_on;
+    text_add(&words->text, ". It applies where ");
+    text_add(&words->text, quantities[condition->quantity].label);
+    text_add(&words->text, condition_words(condition->test));
+    words_add_amount(words, quantity_amount(condition->quantity, condition->value));
+    text_add(&words->text, "; within the tolerances of the measurements that may be so or not");
+}
+
 static void add_sentence(struct words *words, const struct ingle_finding *finding)
 {
     if (finding->replaced || finding->outside || finding->verdict == INGLE_BY_LISTING ||
@@ -316,6 +327,9 @@ static void add_sentence(struct words *words, const struct ingle_finding *findin
         add_observation(&words->text, finding);
     } else {
         add_judgement(words, finding);
+    }
+    if (finding->turns_on != NULL) {
+        add_turning(words, finding);
     }
     text_add(&words->text, ".");
 }

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-#include "check/judging.h"
+#include "check/conditions.h"
 
 #include "base/memory.h"
 #include "base/text.h"
@@ -108,70 +108,6 @@ static ingle_status add_unmeasured(struct check *check, const struct ingle_rule 
 
 /* ---- conditions ----------------------------------------------------------------------------- */
 
-_Static_assert((int)RELATION_AT_LEAST == INGLE_AT_LEAST && (int)RELATION_AT_MOST == INGLE_AT_MOST &&
-                   (int)RELATION_IS == INGLE_IS && (int)RELATION_IS_NOT == INGLE_IS_NOT &&
-                   (int)RELATION_LESS_THAN == INGLE_LESS_THAN,
-               "a rule's relation is handed to its formula as it is");
-
-enum applies { APPLIES, DOES_NOT_APPLY, APPLIES_UNKNOWN };
-
-static bool holds(const struct condition *condition, int64_t value)
-{
-    switch (condition->test) {
-    case IS:
-        return value == condition->value;
-    case IS_NOT:
-        return value != condition->value;
-    case AT_LEAST:
-        return value >= condition->value;
-    case MORE_THAN:
-        return value > condition->value;
-    case AT_MOST:
-        return value <= condition->value;
-    case LESS_THAN:
-        return value < condition->value;
-    }
-    return false;
-}
-
-/* What is recorded or taken for granted, or else what follows from other quantities. */
-static bool asked_value(const struct check *check, enum quantity_id quantity, size_t item,
-                        int64_t *value)
-{
-    struct calculation calculation = {
-        .survey = check->survey,
-        .item = item,
-        .liners = check->standard->liners,
-        .liner_count = check->standard->liner_count,
-        .masked = QUANTITY_NONE,
-        .at_fault = QUANTITY_NONE,
-    };
-    return survey_value(check->survey, quantity, item, value) ||
-           calculation_quantity(&calculation, quantity, value) == OUTCOME_DONE;
-}
-
-/* Conditions on a repeating group are left out where there is no item to ask. */
-static enum applies rule_applies(const struct check *check, const struct ingle_rule *rule,
-                                 size_t item, enum quantity_id *unknown)
-{
-    enum applies applies = APPLIES;
-    for (size_t i = 0; i < RULE_CONDITIONS && rule->when[i].test != 0; i++) {
-        const struct condition *condition = &rule->when[i];
-        int64_t value;
-        size_t asked = item_for(condition->quantity, item);
-        if (asked == ITEM_NONE) {
-            continue;
-        }
-        if (!asked_value(check, condition->quantity, asked, &value)) {
-            applies = APPLIES_UNKNOWN;
-            *unknown = condition->quantity;
-        } else if (!holds(condition, value)) {
-            return DOES_NOT_APPLY;
-        }
-    }
-    return applies;
-}
-
 static void add_assumption_steps(const struct check *check, const struct ingle_rule *rule,
                                  struct calculation *calculation)
 {
@@ -191,6 +127,18 @@ static void add_assumption_steps(const struct check *check, const struct ingle_r
                         .operands = {operand_quantity(calculation, quantity, value)});
         }
     }
+}
+
+/* Between which values that lies on which the rule turns. */
+static void add_turning_step(struct calculation *calculation,
+                             const struct application *application)
+{
+    enum quantity_id quantity = application->turns_on->quantity;
+    struct operand least = operand_amount("least", quantity_amount(quantity, application->least));
+    struct operand most = operand_amount("greatest", quantity_amount(quantity, application->most));
+    RECORD_STEP(calculation, .label = quantities[quantity].label, .expression = "from {0} to {1}",
+                .operands = {least, most},
+                .remark = "The rule applies at one end of this and not at the other.");
 }
 
 /* ---- judging -------------------------------------------------------------------------------- */
@@ -360,6 +308,11 @@ static void give_way_to_listing(const struct check *check, const struct ingle_ru
     }
 }
 
+_Static_assert((int)RELATION_AT_LEAST == INGLE_AT_LEAST && (int)RELATION_AT_MOST == INGLE_AT_MOST &&
+                   (int)RELATION_IS == INGLE_IS && (int)RELATION_IS_NOT == INGLE_IS_NOT &&
+                   (int)RELATION_LESS_THAN == INGLE_LESS_THAN,
+               "a rule's relation is handed to its formula as it is");
+
 struct calculation calculation_for(const struct check *check, const struct ingle_rule *rule,
                                    enum quantity_id judged, size_t item, const int64_t *numbers)
 {
@@ -398,9 +351,20 @@ struct calculation calculation_again(const struct ingle_finding *finding, int64_
     return calculation;
 }
 
+/* What is not met fails only if the rule applies. */
+static void enter_application(const struct application *application,
+                              struct ingle_finding *finding)
+{
+    finding->turns_on = application->turns_on;
+    if (finding->turns_on != NULL && finding->verdict == INGLE_FAILS) {
+        finding->verdict = INGLE_TOO_CLOSE;
+    }
+}
+
 /* One finding for each way in which the rule can be read of what was surveyed. */
 static ingle_status judge(struct check *check, const struct ingle_rule *rule,
-                          enum quantity_id judged, size_t item)
+                          enum quantity_id judged, size_t item,
+                          const struct application *application)
 {
     int64_t numbers[FORMULA_NUMBERS];
     const char *amendment = amendments_apply(check->amendments, check->standard, rule, numbers);
@@ -417,10 +381,14 @@ static ingle_status judge(struct check *check, const struct ingle_rule *rule,
         if (calculation.steps != NULL) {
             add_assumption_steps(check, rule, &calculation);
         }
+        if (application->turns_on != NULL) {
+            add_turning_step(&calculation, application);
+        }
         ingle_status status = enter(check, &calculation, finding);
         if (status != INGLE_OK) {
             return status;
         }
+        enter_application(application, finding);
         finding->step_count = check->report->steps.count - finding->first_step;
         readings = calculation.reading_count;
         if (finding->verdict == INGLE_NOT_APPLICABLE && !finding->outside &&
@@ -435,15 +403,16 @@ static ingle_status judge(struct check *check, const struct ingle_rule *rule,
 ingle_status judge_item(struct check *check, const struct ingle_rule *rule, enum quantity_id judged,
                         size_t item)
 {
-    enum quantity_id unknown = QUANTITY_NONE;
-    switch (rule_applies(check, rule, item, &unknown)) {
+    struct application application = rule_application(check, rule, item);
+    switch (application.applies) {
     case DOES_NOT_APPLY:
         return add_not_applicable(check, rule, judged, item);
     case APPLIES_UNKNOWN:
-        return add_unmeasured(check, rule, judged, item, unknown);
+        return add_unmeasured(check, rule, judged, item, application.unknown);
+    case APPLIES_PERHAPS:
     case APPLIES:
         break;
     }
     return item == ITEM_NONE ? add_unmeasured(check, rule, judged, item, judged)
-                             : judge(check, rule, judged, item);
+                             : judge(check, rule, judged, item, &application);
 }

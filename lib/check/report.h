@@ -18,6 +18,7 @@ struct ingle_finding {
     const ingle_report *report;
     const ingle_standard *standard;
     const struct ingle_rule *rule;
+    const struct condition *turns_on; /* within the tolerances it may be so or not; else NULL */
     const char *amendment;
     const char *reading;
     enum quantity_id judged;

@@ -14,7 +14,6 @@
 
 enum { RULE_CONDITIONS = 8 };
 
-/* Amounts are asked by the values as measured, without their tolerances. */
 enum condition_test { IS = 1, IS_NOT, AT_LEAST, MORE_THAN, AT_MOST, LESS_THAN };
 
 /* Something that has to be so for a rule to apply. */
@@ -23,6 +22,9 @@ struct condition {
     enum condition_test test; /* 0 ends the list */
     int64_t value;
 };
+
+/* What a test says of a quantity and a value, between blanks: ` is more than `. */
+const char *condition_words(enum condition_test test);
 
 /*
  * Rules of which an exception may take the place: where all of the exception are met, the ordinary

@@ -282,6 +282,11 @@ static const char *const test_words[] = {
     [MORE_THAN] = " is more than ", [AT_MOST] = " is at most ", [LESS_THAN] = " is less than ",
 };
 
+const char *condition_words(enum condition_test test)
+{
+    return test_words[test];
+}
+
 /* In inches where that is exact, as it is for publications that print them; else in millimetres. */
 static void add_exactly(struct text *text, ingle_amount amount)
 {

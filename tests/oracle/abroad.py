@@ -208,25 +208,32 @@ class Reading:
 
 COMPARE = {'is': lambda a, b: a == b, 'is not': lambda a, b: a != b, '>=': lambda a, b: a >= b,
            '>': lambda a, b: a > b, '<=': lambda a, b: a <= b, '<': lambda a, b: a < b}
+PERHAPS = 'perhaps'
+
+
+def holds(condition, reading):
+    """Whether a condition holds: at each end of the tolerances, at none, or PERHAPS."""
+    key, comparison, value = condition
+    if key not in DIMENSIONS:
+        return COMPARE[comparison](reading.state(key), value)
+    if reading.base(key) is None:
+        raise Missing(key)
+    answers = {COMPARE[comparison](end, value) for end in reading.facts.box(reading.place(key))}
+    return PERHAPS if len(answers) == 2 else answers.pop()
+
+
 def applies(rule, reading):
-    """True, False, or None where a condition asks for something that is not recorded."""
-    unknown = False
-    for key, comparison, value in rule.when:
-        if reading.item is None and key.split('/')[0] == rule.key.split('/')[0]:
+    """True, False, PERHAPS, or None where a condition asks for something that is not recorded."""
+    unknown = perhaps = False
+    for condition in rule.when:
+        if reading.item is None and condition[0].split('/')[0] == rule.key.split('/')[0]:
             continue
-        try:
-            if key in DIMENSIONS:
-                got = reading.base(key)
-                if got is None:
-                    raise Missing(key)
-            else:
-                got = reading.state(key)
-        except Missing:
-            unknown = True
-            continue
-        if not COMPARE[comparison](got, value):
+        answer = attempt(holds, condition, reading)
+        if answer is False:
             return False
-    return None if unknown else True
+        unknown |= answer is Missing
+        perhaps |= answer is PERHAPS
+    return None if unknown else PERHAPS if perhaps else True
 
 
 def rounded(relation, exact):
@@ -341,9 +348,11 @@ def judge(rule, facts, item):
         return None
     if answer is None or item is None:
         return nothing
-    if dimension == 'state':
-        return judge_state(rule, reading, nothing)
-    return judge_amounts(rule, facts, reading.item, nothing)
+    found = (judge_state(rule, reading, nothing) if dimension == 'state' else
+             judge_amounts(rule, facts, reading.item, nothing))
+    if answer is PERHAPS and found and found.verdict == 'fails':
+        return found._replace(verdict='too-close')
+    return found
 
 
 ALONE = 'no list'

@@ -162,4 +162,3 @@ rules.NUMBERS.update(RATIOS)
 rules.QUANTITIES.update(QUANTITIES)
 rules.DEFAULTS.update(DEFAULTS)
 rules.FILLING.update(FILLING)
-rules.BY_AMOUNT |= {'cricket-other-chimney'}

@@ -516,7 +516,6 @@ rules.FILLING.update(FILLING | {'chimney.construction': 'masonry'})
 rules.TOLD['chimney/construction'] = construction
 rules.MARKS.update({'nearby.distance': ('chimney-height-nearby', 'within'),
                     'air.duct-clearance-at': ('air-duct-clearance', 'within')})
-rules.BY_AMOUNT |= {'cricket', 'cricket-height', 'footing-below-frost', 'footing-below-grade'}
 rules.ORDINARY += ('heater-clearance',)
 rules.EXCEPTION += ('thick-heater-clearance', 'thick-heater-wall', 'thick-heater-channel',
                     'thick-heater-ceiling')

@@ -108,9 +108,8 @@ FILLING = {'smoke-chamber.walls': 'smooth', 'flue.shape': 'round', 'flue.liner':
 # Measures at whose amounts a rule steps: the rule, and the number that says where.
 MARKS = {'trim.distance': ('trim-projection', 'zone', 'within'),
          'hearth.firebox-raise': ('hearth-extension-thickness', 'raise')}
-# Rules of which a condition asks for an amount. Conditions go by the values as measured, so within
-# the tolerances such a rule may apply at one point and not at another.
-BY_AMOUNT = set()
+# Whether a rule applies, where a condition holds at one end of the tolerances and not at the other.
+PERHAPS = 'perhaps'
 # What other files add: functions of a survey, its numbers and a standard that give rows, by
 # standard; and functions of a survey and a standard that give findings.
 ROWS, FINDINGS = {}, []
@@ -356,15 +355,25 @@ def known(survey, key):
     return TOLD[plain](survey) if plain in TOLD else DEFAULTS.get(plain)
 
 
+def within_tolerance(survey, key, test):
+    """Whether a condition holds at every point, at none (False), or PERHAPS; None where unknown."""
+    value = known(survey, key)
+    if value is None:
+        return None
+    answers = {bool(test(each)) for each in
+               ((value, *survey.box(key)) if key in survey.values else (value,))}
+    return PERHAPS if len(answers) == 2 else answers.pop()
+
+
 def under(survey, conditions, row):
     """A row under conditions, each a key and a test: one that fails settles it, else one that is
-    unknown leaves it unmeasured."""
-    values = [(known(survey, key), test) for key, test in conditions]
-    if any(value is not None and not test(value) for value, test in values):
+    unknown leaves it unmeasured, else one that may hold leaves it open whether the row applies."""
+    answers = [within_tolerance(survey, key, test) for key, test in conditions]
+    if False in answers:
         return row._replace(applies=False)
-    if any(value is None for value, _ in values):
+    if None in answers:
         return row._replace(measured=None, required=None, by_listing=False)
-    return row
+    return row._replace(applies=PERHAPS) if PERHAPS in answers else row
 
 
 def masonry_rows(survey, numbers, standard):
@@ -606,6 +615,8 @@ def judge(row, survey, numbers, standard):
         verdict = verdict_of(row, survey, numbers)
         if required is not None and row.dimension != 'state':
             margin = measured - required if row.relation == 'at-least' else required - measured
+    if row.applies == PERHAPS and verdict == 'fails':
+        verdict = 'too-close'
     return nothing._replace(verdict=verdict, required_exact=exact, required=required,
                             measured=measured, margin=margin)
 

@@ -126,6 +126,13 @@ class Facts:
         value, tolerance = self.amounts[located(key, item)]
         return max(0, value - tolerance), value + tolerance
 
+    def within(self, key, item):
+        """What it may be: nothing, a word, or an amount and the ends of its tolerance."""
+        value = self.known(key, item)
+        if value is None:
+            return ()
+        return (value, *self.box(key, item)) if located(key, item) in self.amounts else (value,)
+
     def r_value(self):
         """The sum of the layers, exactly; None where one of them cannot be told."""
         values = [layer_value(layer) for layer in self.layers or ()]
@@ -697,21 +704,7 @@ def judge_sight(rule, facts, item, key, subject):
     return Finding(rule.id, subject, 'meets' if good else 'fails', rule.value, word, None)
 
 
-def judge(rule, facts, item, key):
-    """One finding, or None where the rule does not apply."""
-    group = key.split('/')[0]
-    nobody_looked = group in REPEATING and item is None
-    subject = '/survey/' + (group if nobody_looked else located(key, item))
-    unknown = None
-    for asked, test in rule.when:
-        if nobody_looked and asked.startswith(group + '/'):
-            continue
-        value = facts.known(asked, item)
-        if value is not None and not test(value):
-            return None
-        unknown = asked if value is None else unknown
-    if unknown or nobody_looked:
-        return Finding(rule.id, subject, 'unmeasured', None, None, unknown or group)
+def judge_applying(rule, facts, item, key, subject):
     if rule.kind == 'seen':
         return judge_sight(rule, facts, item, key, subject)
     if rule.kind == 'collar':
@@ -722,6 +715,28 @@ def judge(rule, facts, item, key):
         return judge_layers(rule, facts, subject)
     found = judge_amount(rule, facts, item, key, subject)
     return None if (rule.kind, found.verdict) == ('within', 'not-applicable') else found
+
+
+def judge(rule, facts, item, key):
+    """One finding, or None where the rule does not apply."""
+    group = key.split('/')[0]
+    nobody_looked = group in REPEATING and item is None
+    subject = '/survey/' + (group if nobody_looked else located(key, item))
+    unknown, perhaps = None, False
+    for asked, test in rule.when:
+        if nobody_looked and asked.startswith(group + '/'):
+            continue
+        answers = {bool(test(value)) for value in facts.within(asked, item)}
+        if answers == {False}:
+            return None
+        unknown = unknown if answers else asked
+        perhaps |= len(answers) == 2
+    if unknown or nobody_looked:
+        return Finding(rule.id, subject, 'unmeasured', None, None, unknown or group)
+    found = judge_applying(rule, facts, item, key, subject)
+    if perhaps and found and found.verdict == 'fails':
+        return found._replace(verdict='too-close')
+    return found
 
 
 def items_of(facts, key):

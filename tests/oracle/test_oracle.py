@@ -398,7 +398,6 @@ class Tolerances(Case):
     POINTS = 12
     FORBIDDEN = {'meets': {'fails'}, 'fails': {'meets', 'not-applicable'},
                  'not-applicable': {'fails'}}
-    BY_AMOUNT = {'meets': {'fails'}, 'fails': {'meets'}}
     SETTLED = FORBIDDEN | {'fails': {'meets'}}      # the other rules of R1001.6 may be met there
 
     def within(self, source, document):
@@ -433,8 +432,6 @@ class Tolerances(Case):
                     said = whole.get(key_of(each))
                     rumford = each['rule'] in rules.ORDINARY + rules.EXCEPTION
                     forbidden = self.SETTLED if rumford else self.FORBIDDEN
-                    if each['rule'] in rules.BY_AMOUNT:
-                        forbidden = self.BY_AMOUNT
                     if each['verdict'] in forbidden.get(said, ()):
                         problems.append(f'document {lines[index]}\n  {key_of(each)} is {said}, but '
                                         f'{each["verdict"]} at {points[at]}')
