@@ -4,12 +4,14 @@
 Amounts lie at the limits of the rules, one base unit, one sixteenth of an inch or one millimetre
 beside them, and anywhere between.
 """
+import amounts
 import generate
+import stove_facts
 import stoves
 from amounts import FT, IN, IN2
 from rules import circle
 
-MM = stoves.MM
+MM = amounts.NM_PER_MM
 WORDS = {
     'listing.label': ('listed', 'listed', 'no-label', 'home-made'),
     'stove.type': ('radiant', 'circulating'),
@@ -205,7 +207,7 @@ class Maker:
             holder[name] = self.source.one(fitting)
 
     def holders(self, group):
-        held = self.groups.setdefault(group, [{}] if group in stoves.REPEATING else {})
+        held = self.groups.setdefault(group, [{}] if group in stove_facts.REPEATING else {})
         return held if isinstance(held, list) else [held]
 
     def aim(self, rule):
@@ -215,7 +217,7 @@ class Maker:
         for key in rule.keys if rule.kind == 'limit' else ():
             group, name = key.split('/')
             step = self.source.one((-1, 1)) * self.source.one((1, IN // 16, rule.value // 4))
-            for holder in self.holders(group) if stoves.AMOUNTS.get(key) == 'length' else ():
+            for holder in self.holders(group) if stove_facts.AMOUNTS.get(key) == 'length' else ():
                 holder[name] = self.written(f'{group}.{name}', max(0, rule.value + step))
 
     def document(self, place):
