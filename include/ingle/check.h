@@ -31,7 +31,10 @@ enum {
     INGLE_NOT_APPLICABLE = 0,
     /** The rule is met, wherever within the tolerances the true measures lie. */
     INGLE_MEETS = 1,
-    /** Something that the rule needs was not recorded. */
+    /**
+     * Something that the rule needs was not recorded, or the publication prints no value for what
+     * was: then nothing is missing, and the sentence says so.
+     */
     INGLE_UNMEASURED = 2,
     /** The appliance's own listing decides. */
     INGLE_BY_LISTING = 3,

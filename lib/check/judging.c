@@ -84,7 +84,7 @@ static bool lacks_already(const struct check *check, const struct ingle_rule *ru
         const struct ingle_finding *finding = &check->report->findings[i];
         if (finding->rule->matter == rule->matter && finding->judged == judged &&
             finding->item == item && finding->verdict == INGLE_UNMEASURED &&
-            finding->missing[0] == missing) {
+            finding->missing_count > 0 && finding->missing[0] == missing) {
             return true;
         }
     }
@@ -271,6 +271,7 @@ static ingle_status enter(struct check *check, struct calculation *calculation,
     }
     enter_amounts(calculation, &evaluation, finding);
     if (finding->outside) {
+        finding->verdict = INGLE_UNMEASURED;
         return INGLE_OK;
     }
     if (required == OUTCOME_LISTING) {
@@ -297,7 +298,7 @@ static void give_way_to_listing(const struct check *check, const struct ingle_ru
 {
     int64_t value;
     enum quantity_id listing = matters[rule->matter].listing;
-    if (listing != 0 &&
+    if (listing != 0 && listing_speaks(calculation, listing) &&
         survey_value(check->survey, listing, item_for(listing, calculation->item), &value)) {
         calculation->formula = &formula_by_listing;
         calculation->inputs[0] = listing;
@@ -391,8 +392,7 @@ static ingle_status judge(struct check *check, const struct ingle_rule *rule,
         enter_application(application, finding);
         finding->step_count = check->report->steps.count - finding->first_step;
         readings = calculation.reading_count;
-        if (finding->verdict == INGLE_NOT_APPLICABLE && !finding->outside &&
-            !check->options.with_not_applicable) {
+        if (finding->verdict == INGLE_NOT_APPLICABLE && !check->options.with_not_applicable) {
             check->report->steps.count = finding->first_step;
             check->report->finding_count--;
         }

@@ -69,7 +69,8 @@ static const struct {
     [INGLE_NOT_APPLICABLE] = {"not-applicable", "The rule does not apply to what was surveyed."},
     [INGLE_MEETS] = {"meets", "The rule is met, wherever within the tolerances the true measures "
                               "lie."},
-    [INGLE_UNMEASURED] = {"unmeasured", "Something that the rule needs was not recorded."},
+    [INGLE_UNMEASURED] = {"unmeasured", "Something that the rule needs was not recorded, or the "
+                                        "publication prints no value for what was."},
     [INGLE_BY_LISTING] = {"by-listing", "The appliance's own listing decides."},
     [INGLE_TOO_CLOSE] = {"too-close", "Within the tolerances the rule may be met or not."},
     [INGLE_FAILS] = {"fails", "The rule is not met, wherever within the tolerances the true "

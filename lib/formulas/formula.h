@@ -78,6 +78,13 @@ extern const struct formula formula_observed;
 /* listing.c */
 extern const struct formula formula_by_listing;
 extern const struct formula formula_listing_or_usual;
+
+/*
+ * Whether a listing's figure, where it is recorded, can be the appliance's own: what carries no
+ * label has none. Chimneys, pipes, wall assemblies and gas logs are listed apart from it.
+ */
+bool listing_speaks(const struct calculation *calculation, enum quantity_id listing);
+
 /* table.c */
 extern const struct formula formula_table_cell;
 extern const struct formula formula_table_column;

@@ -6,7 +6,8 @@
 
 static enum outcome by_listing_required(struct calculation *calculation, int64_t *required)
 {
-    if (!calculation_recorded(calculation, calculation->inputs[0], required)) {
+    if (!listing_speaks(calculation, calculation->inputs[0]) ||
+        !calculation_recorded(calculation, calculation->inputs[0], required)) {
         calculation_miss(calculation, calculation->inputs[0]);
         return OUTCOME_LISTING;
     }
@@ -57,3 +58,20 @@ const struct formula formula_listing_or_usual = {
     .driver_count = 1,
     .required = listing_or_usual_required,
 };
+
+/* What another part's label states, or a maker without one. */
+static bool is_listed_apart(const struct calculation *calculation, enum quantity_id listing)
+{
+    int64_t protection;
+    return listing == QUANTITY_LISTING_CONNECTOR_CLEARANCE ||
+           listing == QUANTITY_LISTING_DAMPER_OPENING || listing == QUANTITY_LISTING_VENT_AREA ||
+           listing == QUANTITY_LISTING_CHIMNEY_CLEARANCE ||
+           (listing == QUANTITY_WALL_BY_LISTING &&
+            calculation_recorded(calculation, QUANTITY_WALL_PROTECTION, &protection) &&
+            protection == CHOICE_WALL_PROTECTION_LISTED_ASSEMBLY);
+}
+
+bool listing_speaks(const struct calculation *calculation, enum quantity_id listing)
+{
+    return !is_unlisted(calculation) || is_listed_apart(calculation, listing);
+}

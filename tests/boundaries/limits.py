@@ -10,7 +10,7 @@ from typing import NamedTuple
 from written import FOOT, INCH, KILOWATT, RATIO_ONE, SQUARE_INCH
 
 MEETS, FAILS, NOT_APPLICABLE = "meets", "fails", None
-OUTSIDE = "not-applicable"  # a finding that says that no value is printed
+OUTSIDE = "prints no value"  # what a finding says that is unmeasured for it
 
 # Amounts for an input that has no limit of its own; the second makes rounding show.
 INPUTS = {"length": (42 * INCH, 42 * INCH + 1), "area": (1080 * SQUARE_INCH,

@@ -187,7 +187,8 @@ class Trial:
     def judged(self, rule, judged, report):
         if "error" in report:
             return report["error"]
-        return [finding["verdict"] for finding in self.findings(rule, judged, report)]
+        return [limits.OUTSIDE if limits.OUTSIDE in finding["sentence"] else finding["verdict"]
+                for finding in self.findings(rule, judged, report)]
 
 
 class RowsTrial(Trial):

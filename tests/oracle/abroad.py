@@ -252,8 +252,9 @@ def margin_of(rule, measured, required):
 
 
 def required_of(rule, reading):
-    """What is required: by the appliance's own listing, where that is recorded."""
-    if rule.id in LISTINGS:
+    """What is required: by the appliance's own listing, where that is recorded. What carries no
+    label has none."""
+    if rule.id in LISTINGS and reading.facts.seen.get('listing/label', 'listed') == 'listed':
         listed = reading.base(LISTINGS[rule.id])
         if listed is not None:
             return listed
@@ -300,7 +301,7 @@ def judge_amounts(rule, facts, item, nothing):
     required, measured = attempt(required_of, rule, wanted), attempt(there, rule.key)
     if required == OUTSIDE:
         found = None if measured is Missing else measured
-        return nothing._replace(verdict='not-applicable', measured=found)
+        return nothing._replace(measured=found)
     if required == BY_LISTING:
         return nothing._replace(verdict='by-listing',
                                 measured=None if measured is Missing else measured)

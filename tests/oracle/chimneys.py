@@ -236,7 +236,9 @@ class Asker:
                         rules.scaled(flue, self.numbers[rule]['ratio']), conditions)
 
     def listed(self, rule, key, listing, conditions):
-        return self.row(rule, key, 'at-least', self.survey.one(listing), conditions,
+        label = self.survey.choices.get('listing/label', 'listed')
+        return self.row(rule, key, 'at-least',
+                        self.survey.one(listing) if label == 'listed' else None, conditions,
                         by_listing=True)
 
     def near(self, rule, key, distance, conditions, measured=None):

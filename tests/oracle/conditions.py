@@ -52,7 +52,8 @@ def firebox(survey, kind):
     built = same(kind, 'factory-built-fireplace')
     gas = choice(survey, 'gas/appliance', 'none')
     crack = under(survey, 'panel-crack', 'panels/crack', IN // 16, built)
-    if built and survey.has('listing/panel-crack'):
+    labelled = survey.choices.get('listing/label', 'listed') == 'listed'
+    if built and labelled and survey.has('listing/panel-crack'):
         # A maker states what it allows, that amount included.
         crack = crack._replace(required=survey.one('listing/panel-crack'), relation='at-most')
     rows = [crack,

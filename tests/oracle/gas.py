@@ -290,7 +290,7 @@ def opening_for(height, heat):
 
 def met(rule, measured, required):
     if required is None:
-        return 'not-applicable'
+        return 'unmeasured'
     good = measured >= required if rule.relation == 'at-least' else measured <= required
     return 'meets' if good else 'fails'
 
@@ -332,7 +332,7 @@ def judge_amount(rule, facts, finding):
     if required == 'missing':
         return finding._replace(verdict='by-listing' if rule.kind == 'listing' else 'unmeasured')
     if required is None:
-        return finding._replace(verdict='not-applicable')
+        return finding._replace(verdict='unmeasured')
     finding = finding._replace(required=required)
     if measured is None:
         return finding._replace(verdict='unmeasured')

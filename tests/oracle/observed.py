@@ -91,7 +91,7 @@ def judge_amount(row, survey, finding):
     if row.measured is None:
         required = row.required.value(survey.point())
         if required is OUTSIDE:
-            return finding
+            return finding._replace(verdict='unmeasured')
         if required is None:
             limited = any(row.required.value(point) is not None for point in points(row, survey))
             return finding._replace(verdict='unmeasured') if limited else finding
@@ -99,7 +99,7 @@ def judge_amount(row, survey, finding):
         return finding._replace(verdict='unmeasured', required=rounded)
     here, required = at(row, survey.point())
     if required is OUTSIDE:
-        return finding
+        return finding._replace(verdict='unmeasured', measured=row.measured.value(survey.point()))
     found = {at(row, point)[0] for point in points(row, survey)} | {here}
     verdict = here
     if 'fails' in found:

@@ -497,7 +497,7 @@ def flue_row(survey, fraction, reading):
 def of_insert(survey, numbers, rule, key, measured):
     """What the label states; where a label was looked for and is not there, what is usual."""
     required = survey.one('listing/' + rule.removeprefix('insert-'))
-    if required is None and survey.choices.get('listing/label', 'listed') != 'listed':
+    if survey.choices.get('listing/label', 'listed') != 'listed':
         required = fixed(numbers[rule]['usual'])
     return row(rule, key, 'at-least', measured, required, by_listing=True)
 

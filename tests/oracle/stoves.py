@@ -59,8 +59,15 @@ def holds(rule, measured, required):
 # ---- judging -------------------------------------------------------------------------------------
 
 def effective(rule, facts, item):
-    """The rule, or what the listing puts in its place where it says something."""
-    if rule.listing and rule.kind != 'listing' and facts.known(rule.listing, item) is not None:
+    """The rule, or what the listing puts in its place where it says something.
+
+    What carries no label has none; chimneys, pipes and wall assemblies are listed apart from it."""
+    apart = rule.listing in ('listing/chimney-clearance', 'listing/connector-clearance') or (
+        rule.listing == 'wall/by-listing'
+        and facts.known('wall/protection', item) == 'listed-assembly')
+    speaks = apart or facts.known('listing/label', None) in (None, 'listed')
+    if (rule.listing and rule.kind != 'listing' and speaks
+            and facts.known(rule.listing, item) is not None):
         return rule._replace(kind='listing', source=rule.listing)
     return rule._replace(source=rule.listing) if rule.kind == 'listing' else rule
 
@@ -91,7 +98,8 @@ def judge_amount(rule, facts, item, key, subject):
         return Finding(rule.id, subject, verdict, None, measured, rule.source)
     required = required_at(rule, value)
     if required is None:
-        return Finding(rule.id, subject, 'not-applicable', None, measured, None)
+        verdict = 'not-applicable' if rule.kind == 'within' else 'unmeasured'
+        return Finding(rule.id, subject, verdict, None, measured, None)
     required = whole(rule, required)
     if measured is None:
         return Finding(rule.id, subject, 'unmeasured', required, None, key)
@@ -102,8 +110,9 @@ def judge_amount(rule, facts, item, key, subject):
 
 def judge_flue(rule, facts, subject):
     """A flue's area against a round collar's. Two circles compare as their diameters."""
-    stated = facts.known('listing/flue-area-' + ('least' if rule.relation == 'at-least' else
-                                                 'most'), None) if rule.listing else None
+    bound = 'least' if rule.relation == 'at-least' else 'most'
+    labelled = rule.listing and facts.known('listing/label', None) in (None, 'listed')
+    stated = facts.known('listing/flue-area-' + bound, None) if labelled else None
     collar, across = facts.known(rule.source, None), facts.known('flue/diameter', None)
     area = facts.known('flue/net-area', None)
     measured = area if area is not None else across and PI_LOW * across ** 2 / 4
