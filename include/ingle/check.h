@@ -135,6 +135,13 @@ INGLE_API size_t ingle_report_standard_count(const ingle_report *report);
 /** One of these standards, from 0, in the order in which they were given; NULL past the end. */
 INGLE_API const ingle_standard *ingle_report_standard_at(const ingle_report *report, size_t index);
 
+/**
+ * The gravest verdict of the findings by one of these standards, from 0: what a code says and what
+ * is common practice stand apart. INGLE_NOT_APPLICABLE where none of its rules applied, and past
+ * the end.
+ */
+INGLE_API ingle_verdict ingle_report_standard_verdict(const ingle_report *report, size_t index);
+
 /** The gravest verdict of all findings; INGLE_NOT_APPLICABLE if no rule applied. */
 INGLE_API ingle_verdict ingle_report_verdict(const ingle_report *report);
 
@@ -187,6 +194,36 @@ INGLE_API const char *ingle_missing_rule_at(const ingle_missing *missing, size_t
  */
 INGLE_API ingle_status ingle_missing_subject_text(const ingle_missing *missing, char *buffer,
                                                   size_t capacity, size_t *length);
+
+/* ---- what was recorded and not judged -------------------------------------------------------- */
+
+/**
+ * Something that was recorded and that rules judge, though none of the standards named that
+ * applies here: a cracked panel in a report by a code that says nothing of panels. Borrowed from
+ * its report.
+ */
+typedef struct ingle_unjudged ingle_unjudged;
+
+/** How many such things were recorded. */
+INGLE_API size_t ingle_report_unjudged_count(const ingle_report *report);
+
+/** One of them, from 0, in the order of the catalogue; NULL past the end. */
+INGLE_API const ingle_unjudged *ingle_report_unjudged_at(const ingle_report *report, size_t index);
+
+/** Which quantity it is. */
+INGLE_API const ingle_quantity *ingle_unjudged_quantity(const ingle_unjudged *unjudged);
+
+/** Writes its JSON pointer; arguments and statuses are those of ingle_missing_subject_text(). */
+INGLE_API ingle_status ingle_unjudged_subject_text(const ingle_unjudged *unjudged, char *buffer,
+                                                   size_t capacity, size_t *length);
+
+/**
+ * One of the standards, from 0, that have a rule on it: of the places of those named and of other
+ * publications, the newest edition of each; NULL past the end. Whether the rule would apply is
+ * not said.
+ */
+INGLE_API const ingle_standard *ingle_unjudged_standard_at(const ingle_unjudged *unjudged,
+                                                           size_t index);
 
 /* ---- a finding ------------------------------------------------------------------------------ */
 

@@ -3,7 +3,7 @@
  * Walks the rules of each standard, settles exceptions, and has the remedies sought.
  */
 #include "base/memory.h"
-#include "check/judging.h"
+#include "check/unjudged.h"
 
 #include <string.h>
 
@@ -232,6 +232,9 @@ static ingle_status run(struct check *check, const ingle_standard *const *standa
     }
     notices_collect(report, standards, count, check->amendments);
     ingle_status status = collect_missing(report);
+    if (status == INGLE_OK) {
+        status = unjudged_collect(check);
+    }
     return status == INGLE_OK && report->steps.failed ? INGLE_ERROR_MEMORY : status;
 }
 
@@ -242,6 +245,7 @@ static void empty(struct ingle_report *report)
     report->remedy_count = 0;
     report->missing_count = 0;
     report->lack_count = 0;
+    report->unjudged_count = 0;
     report->notice_count = 0;
     report->steps.count = 0;
     report->steps.failed = false;

@@ -20,26 +20,11 @@ static bool holds_at(const struct condition *condition, int64_t value)
     return false;
 }
 
-/*
- * What follows from measures, and what has a tolerance, lies between two values: those are the
- * margins of a rule that would ask at least nothing of it.
- */
+/* What follows from measures, and what has a tolerance, lies between two values. */
 static bool bounds_of(const struct check *check, enum quantity_id quantity, size_t item,
                       struct bounds *bounds)
 {
-    static const int64_t nothing[FORMULA_NUMBERS];
-    struct calculation calculation = {
-        .survey = check->survey,
-        .item = item,
-        .liners = check->standard->liners,
-        .liner_count = check->standard->liner_count,
-        .numbers = nothing,
-        .formula = &formula_fixed,
-        .judged = quantity,
-        .relation = RELATION_AT_LEAST,
-        .masked = QUANTITY_NONE,
-        .at_fault = QUANTITY_NONE,
-    };
+    struct calculation calculation = calculation_of(check, quantity, item);
     *bounds = evaluation_bounds(&calculation);
     return bounds->outcome == OUTCOME_DONE;
 }

@@ -2,6 +2,7 @@
 #include "check/conditions.h"
 
 #include "base/memory.h"
+#include "check/unjudged.h"
 #include "base/text.h"
 
 #include <string.h>
@@ -22,6 +23,7 @@ ingle_status report_refuse(struct ingle_report *report, ingle_status status,
     report->finding_count = 0;
     report->remedy_count = 0;
     report->missing_count = 0;
+    report->unjudged_count = 0;
     report->notice_count = 0;
     report->steps.count = 0;
     report->verdict = INGLE_NOT_APPLICABLE;
@@ -314,6 +316,25 @@ _Static_assert((int)RELATION_AT_LEAST == INGLE_AT_LEAST && (int)RELATION_AT_MOST
                    (int)RELATION_LESS_THAN == INGLE_LESS_THAN,
                "a rule's relation is handed to its formula as it is");
 
+struct calculation calculation_of(const struct check *check, enum quantity_id quantity,
+                                  size_t item)
+{
+    static const int64_t nothing[FORMULA_NUMBERS];
+    return (struct calculation){
+        .survey = check->survey,
+        .item = item,
+        .liners = check->standard->liners,
+        .liner_count = check->standard->liner_count,
+        .numbers = nothing,
+        .formula = &formula_fixed,
+        .judged = quantity,
+        .inputs = {QUANTITY_NONE},
+        .relation = RELATION_AT_LEAST,
+        .masked = QUANTITY_NONE,
+        .at_fault = QUANTITY_NONE,
+    };
+}
+
 struct calculation calculation_for(const struct check *check, const struct ingle_rule *rule,
                                    enum quantity_id judged, size_t item, const int64_t *numbers)
 {
@@ -404,6 +425,9 @@ ingle_status judge_item(struct check *check, const struct ingle_rule *rule, enum
                         size_t item)
 {
     struct application application = rule_application(check, rule, item);
+    if (application.applies != DOES_NOT_APPLY) {
+        unjudged_take_rule(check, rule, judged, item);
+    }
     switch (application.applies) {
     case DOES_NOT_APPLY:
         return add_not_applicable(check, rule, judged, item);

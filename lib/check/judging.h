@@ -15,6 +15,7 @@ struct check {
     ingle_check_options options;
     const ingle_standard *standard; /* that is being worked through */
     size_t first_finding;           /* of that standard */
+    bool asked[QUANTITY_COUNT];     /* of which some rule that applies makes use */
 };
 
 /* Leaves a report empty but for its error; returns the status. */
@@ -27,6 +28,13 @@ size_t item_for(enum quantity_id quantity, size_t item);
 /* Adds the findings of a rule on one of its quantities; `item` may be ITEM_NONE. */
 ingle_status judge_item(struct check *check, const struct ingle_rule *rule,
                         enum quantity_id judged, size_t item);
+
+/*
+ * The calculation of a rule that would ask at least nothing of a quantity: it says what the
+ * quantity comes to, and its margin within which tolerances.
+ */
+struct calculation calculation_of(const struct check *check, enum quantity_id quantity,
+                                  size_t item);
 
 /* The calculation of a rule, with its numbers as amended and its place given up to a listing. */
 struct calculation calculation_for(const struct check *check, const struct ingle_rule *rule,

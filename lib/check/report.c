@@ -34,6 +34,7 @@ void ingle_report_free(ingle_report *report)
     allocator_free(&allocator, report->remedies);
     allocator_free(&allocator, report->missing);
     allocator_free(&allocator, report->lacks);
+    allocator_free(&allocator, report->unjudged);
     allocator_free(&allocator, report->steps.steps);
     allocator_free(&allocator, report);
 }
@@ -58,6 +59,19 @@ size_t ingle_report_standard_count(const ingle_report *report)
 const ingle_standard *ingle_report_standard_at(const ingle_report *report, size_t index)
 {
     return index < report->standard_count ? report->standards[index] : NULL;
+}
+
+ingle_verdict ingle_report_standard_verdict(const ingle_report *report, size_t index)
+{
+    const ingle_standard *standard = ingle_report_standard_at(report, index);
+    ingle_verdict gravest = INGLE_NOT_APPLICABLE;
+    for (size_t i = 0; standard != NULL && i < report->finding_count; i++) {
+        const struct ingle_finding *finding = &report->findings[i];
+        if (finding->standard == standard && finding->verdict > gravest) {
+            gravest = finding->verdict;
+        }
+    }
+    return gravest;
 }
 
 /* ---- the whole ------------------------------------------------------------------------------ */

@@ -68,6 +68,13 @@ struct lack {
 
 #define LACK_END SIZE_MAX
 
+/* Something recorded that no rule of the standards makes use of. */
+struct ingle_unjudged {
+    const ingle_report *report;
+    enum quantity_id quantity;
+    size_t item;
+};
+
 enum { NOTICES = 24, REPORT_ERROR_TEXT_SIZE = 240, REPORT_SUBJECT_SIZE = 80 };
 
 struct ingle_report {
@@ -80,10 +87,12 @@ struct ingle_report {
     struct ingle_remedy *remedies;
     struct ingle_missing *missing;
     struct lack *lacks;
+    struct ingle_unjudged *unjudged;
     size_t finding_count, finding_capacity;
     size_t remedy_count, remedy_capacity;
     size_t missing_count, missing_capacity;
     size_t lack_count, lack_capacity;
+    size_t unjudged_count, unjudged_capacity;
     struct step_list steps;
     const char *notices[NOTICES];
     size_t notice_count;

@@ -262,8 +262,9 @@ static void assert_order(struct json_object *object, const char *const *names, s
 static void members_stand_in_the_order_of_the_contract(void **state)
 {
     (void)state;
-    static const char *const top[] = {"id", "verdict", "findings", "unmeasured", "notices",
-                                      "ingle"};
+    static const char *const top[] = {"id",        "verdict",  "findings",
+                                      "unmeasured", "unjudged", "standards",
+                                      "notices",   "ingle"};
     static const char *const parts[] = {
         "standard", "rule",      "section",  "basis",    "subject", "label",   "verdict",
         "relation", "measured",  "required", "margin",   "reading", "amendment", "citation",

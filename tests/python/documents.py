@@ -166,9 +166,14 @@ def judged(document, standards=None, unit=None, working=True, not_applicable=Fal
                           working=working, not_applicable=not_applicable, metric_remedies=metric)
     return {
         "verdict": report.verdict,
+        "standards": [{"standard": standard, "verdict": verdict}
+                      for standard, verdict in report.standards.items()],
         "findings": [_finding(each, survey, shown) for each in report],
         "unmeasured": [{"quantity": each.subject, "label": each.label, "for": list(each.rules),
                         "how": each.how} for each in report.missing],
+        "unjudged": [{"quantity": each.subject, "label": each.quantity.label,
+                      "standards": [standard.id for standard in each.standards]}
+                     for each in report.unjudged],
         "notices": list(report.notices),
         "ingle": ingle.__version__,
     }

@@ -170,6 +170,34 @@ static void write_unmeasured(struct json_writer *out)
     schema_close_array(out);
 }
 
+static void write_standards(struct json_writer *out)
+{
+    static const char *const required[] = {"standard", "verdict"};
+    schema_open_array(out, "standards", "What each standard comes to by itself.");
+    schema_open_object(out, "items", NULL);
+    write_names(out, "standard", schema_standard_at);
+    write_verdict(out, "The gravest of its findings.");
+    schema_close_object(out, required, COUNT(required));
+    schema_close_array(out);
+}
+
+static void write_unjudged(struct json_writer *out)
+{
+    static const char *const required[] = {"quantity", "label", "standards"};
+    schema_open_array(out, "unjudged",
+                      "What was recorded, though no rule of the standards named makes use of it.");
+    schema_open_object(out, "items", NULL);
+    schema_reference(out, "quantity", "pointer", "");
+    schema_type(out, "label", "string", "What it is, in words.");
+    schema_open_array(out, "standards", "Standards of the same places that have a rule on it.");
+    json_open_object(out, "items");
+    schema_enum(out, schema_standard_at);
+    json_close_object(out);
+    schema_close_array(out);
+    schema_close_object(out, required, COUNT(required));
+    schema_close_array(out);
+}
+
 static void write_properties(struct json_writer *out)
 {
     schema_type(out, "id", "string", "That of the survey document, if it has one.");
@@ -178,6 +206,8 @@ static void write_properties(struct json_writer *out)
     write_finding(out);
     schema_close_array(out);
     write_unmeasured(out);
+    write_unjudged(out);
+    write_standards(out);
     schema_uncertainty(out);
     schema_open_array(out, "notices", "Cautions that belong to the whole report.");
     schema_type(out, "items", "string", NULL);
@@ -187,7 +217,8 @@ static void write_properties(struct json_writer *out)
 
 void schema_report(struct json_writer *out)
 {
-    static const char *const required[] = {"verdict", "findings", "unmeasured", "notices", "ingle"};
+    static const char *const required[] = {"verdict",   "findings", "unmeasured", "unjudged",
+                                           "standards", "notices",  "ingle"};
     json_text(out, "title", "Report");
     json_text(out, "description",
               "A survey judged by the standards adopted. It says which numbers of the publications "

@@ -21,6 +21,14 @@ static ingle_status remedy_text(const void *remedy, int32_t part, const ingle_fo
     return ingle_remedy_text(remedy, part, format, buffer, capacity, length);
 }
 
+static ingle_status unjudged_text(const void *unjudged, int32_t part, const ingle_format *format,
+                                  char *buffer, size_t capacity, size_t *length)
+{
+    (void)part;
+    (void)format;
+    return ingle_unjudged_subject_text(unjudged, buffer, capacity, length);
+}
+
 static ingle_status missing_text(const void *missing, int32_t part, const ingle_format *format,
                                  char *buffer, size_t capacity, size_t *length)
 {
@@ -231,6 +239,39 @@ static void write_unmeasured(struct json_writer *writer, const ingle_report *rep
     json_close_array(writer);
 }
 
+static void write_standards(struct json_writer *writer, const ingle_report *report)
+{
+    size_t count = ingle_report_standard_count(report);
+    json_open_array(writer, "standards");
+    for (size_t i = 0; i < count; i++) {
+        json_open_object(writer, NULL);
+        json_text(writer, "standard", ingle_standard_id(ingle_report_standard_at(report, i)));
+        json_text(writer, "verdict",
+                  ingle_verdict_name(ingle_report_standard_verdict(report, i)));
+        json_close_object(writer);
+    }
+    json_close_array(writer);
+}
+
+static void write_unjudged(struct json_writer *writer, const ingle_report *report)
+{
+    const ingle_unjudged *unjudged;
+    const ingle_standard *standard;
+    json_open_array(writer, "unjudged");
+    for (size_t i = 0; (unjudged = ingle_report_unjudged_at(report, i)) != NULL; i++) {
+        json_open_object(writer, NULL);
+        json_text_from(writer, "quantity", unjudged_text, unjudged, 0, NULL);
+        json_text(writer, "label", ingle_quantity_label(ingle_unjudged_quantity(unjudged)));
+        json_open_array(writer, "standards");
+        for (size_t j = 0; (standard = ingle_unjudged_standard_at(unjudged, j)) != NULL; j++) {
+            json_text(writer, NULL, ingle_standard_id(standard));
+        }
+        json_close_array(writer);
+        json_close_object(writer);
+    }
+    json_close_array(writer);
+}
+
 /* An amount that was rounded says so: it is not to the last digit what the document has. */
 static void write_rounded(struct json_writer *writer, const struct json_reader *document)
 {
@@ -265,6 +306,8 @@ bool json_report_write(const struct json_report *report, struct json_writer *wri
     json_text(writer, "verdict", ingle_verdict_name(ingle_report_verdict(report->report)));
     write_findings(writer, report);
     write_unmeasured(writer, report->report);
+    write_unjudged(writer, report->report);
+    write_standards(writer, report->report);
     if (report->assessment != NULL) {
         json_uncertainty_write(writer, report->assessment, report->probability,
                                report->with_working, report->unit);

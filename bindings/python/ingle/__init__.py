@@ -21,7 +21,7 @@ from .drawing import draw, views
 from .errors import Catalogue, IngleError, Status, statuses
 from .loading import version as __version__
 from .measure import Amount, Unit, dimensions, units
-from .report import Finding, Missing, Remedy, Report, Step, Verdict, verdicts
+from .report import Finding, Missing, Remedy, Report, Step, Unjudged, Verdict, verdicts
 from .standards import (Amendments, Followed, Liner, Reading, Rule, Standard, Table, readings,
                         rules, standards)
 from .survey import Quantity, Survey, quantities
@@ -36,7 +36,8 @@ __all__ = [
     "Amendments", "Amount", "Assessment", "Catalogue", "Conformance", "DecisionRule",
     "DraftNumber", "Figure", "Finding", "Followed", "GuardBand", "IngleError", "LengthBudget",
     "Liner", "Missing", "MonteCarlo", "Probability", "Quantity", "Reading", "Remedy", "Report",
-    "Rule", "Standard", "Status", "Step", "Survey", "Table", "UncertaintyStep", "Unit", "Verdict",
+    "Rule", "Standard", "Status", "Step", "Survey", "Table", "UncertaintyStep", "Unit", "Unjudged",
+    "Verdict",
     "__version__", "catalogue", "check", "check_text", "compare", "compare_page", "decision_rules",
     "dimensions", "draft", "draft_inputs", "draft_numbers", "draw", "exercise", "exercise_page",
     "explain", "guard_bands", "levels", "probability_within", "quantities", "readings", "rules",

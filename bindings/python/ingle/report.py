@@ -179,6 +179,37 @@ class Missing:
         return f"<missing: {self.subject}>"
 
 
+class Unjudged:
+    """Something recorded that rules judge, though none of the report's standards that applies."""
+
+    __slots__ = ("_report", "_pointer")
+
+    def __init__(self, report: Report, pointer: int) -> None:
+        self._report = report
+        self._pointer = pointer
+
+    @property
+    def quantity(self) -> Quantity:
+        """Which quantity it is."""
+        return quantity_at(library.ingle_unjudged_quantity(self._pointer))
+
+    @property
+    def subject(self) -> str:
+        """Its JSON pointer."""
+        return written(library.ingle_unjudged_subject_text, self._pointer)
+
+    @property
+    def standards(self) -> Tuple[Standard, ...]:
+        """Standards of the same places that have a rule on it, of each the newest edition."""
+        found = []
+        while pointer := library.ingle_unjudged_standard_at(self._pointer, len(found)):
+            found.append(standard_at(pointer))
+        return tuple(found)
+
+    def __repr__(self) -> str:
+        return f"<unjudged: {self.subject}>"
+
+
 class Finding:
     """One rule judged on one thing. It keeps its report alive."""
 
@@ -370,6 +401,13 @@ class Report(Sequence):  # type: ignore[type-arg]
         return _VERDICT_NAMES[library.ingle_report_verdict(self._owned.pointer)]
 
     @property
+    def standards(self) -> Dict[str, str]:
+        """The gravest verdict by each standard, by the standard's id."""
+        return {standard_at(library.ingle_report_standard_at(self._owned.pointer, i)).id:
+                _VERDICT_NAMES[library.ingle_report_standard_verdict(self._owned.pointer, i)]
+                for i in range(library.ingle_report_standard_count(self._owned.pointer))}
+
+    @property
     def notices(self) -> Tuple[str, ...]:
         """The cautions that belong to the whole report."""
         return tuple(library.ingle_report_notice_at(self._owned.pointer, i).decode()
@@ -380,6 +418,12 @@ class Report(Sequence):  # type: ignore[type-arg]
         """The quantities that findings lack."""
         return tuple(Missing(self, library.ingle_report_missing_at(self._owned.pointer, i))
                      for i in range(library.ingle_report_missing_count(self._owned.pointer)))
+
+    @property
+    def unjudged(self) -> Tuple[Unjudged, ...]:
+        """What was recorded and is judged by no rule of the standards named."""
+        return tuple(Unjudged(self, library.ingle_report_unjudged_at(self._owned.pointer, i))
+                     for i in range(library.ingle_report_unjudged_count(self._owned.pointer)))
 
     def __len__(self) -> int:
         return int(library.ingle_report_finding_count(self._owned.pointer))
