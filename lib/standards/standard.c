@@ -2,6 +2,7 @@
 /*
  * The index over the files of standards, and what the public can ask of standards and rules.
  */
+#include "base/nearest.h"
 #include "base/text.h"
 #include "standards/publications.h"
 
@@ -145,6 +146,21 @@ const ingle_rule *ingle_standard_rule_at(const ingle_standard *standard, size_t 
         }
     }
     return NULL;
+}
+
+bool standards_have_rule(const ingle_standard *const *standards, size_t count, const char *id,
+                         struct nearest *nearest)
+{
+    const ingle_rule *rule;
+    for (size_t i = 0; i < count; i++) {
+        for (size_t j = 0; (rule = ingle_standard_rule_at(standards[i], j)) != NULL; j++) {
+            if (strcmp(ingle_rule_id(rule), id) == 0) {
+                return true;
+            }
+            nearest_offer(nearest, ingle_rule_id(rule));
+        }
+    }
+    return false;
 }
 
 const char *ingle_rule_id(const ingle_rule *rule)

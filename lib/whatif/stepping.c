@@ -4,6 +4,7 @@
 #include "base/memory.h"
 #include "base/nearest.h"
 #include "base/text.h"
+#include "standards/rule.h"
 
 #include <string.h>
 
@@ -28,26 +29,12 @@ static ingle_status refuse_range(const struct stepping *stepping, ingle_status s
                                : ingle_quantity_id(quantity));
 }
 
-static bool has_rule(const struct question *question, struct nearest *nearest)
-{
-    for (size_t i = 0; i < question->standard_count; i++) {
-        const ingle_standard *standard = question->standards[i];
-        for (size_t j = 0; j < ingle_standard_rule_count(standard); j++) {
-            const char *id = ingle_rule_id(ingle_standard_rule_at(standard, j));
-            if (strcmp(id, question->rule) == 0) {
-                return true;
-            }
-            nearest_offer(nearest, id);
-        }
-    }
-    return false;
-}
-
 static ingle_status find_rule(const struct stepping *stepping)
 {
     const struct question *question = &stepping->question;
     struct nearest nearest = nearest_start(question->rule == NULL ? "" : question->rule);
-    if (question->rule == NULL || has_rule(question, &nearest)) {
+    if (question->rule == NULL || standards_have_rule(question->standards, question->standard_count,
+                                                      question->rule, &nearest)) {
         return INGLE_OK;
     }
     stepping_refuse(stepping->error_text, INGLE_ERROR_UNKNOWN_RULE, question->rule);

@@ -194,6 +194,10 @@ class Errors(unittest.TestCase):
             self.refuse("encoding", call, title="a\0b")
         self.refuse("unknown-name", ingle.explain, SHORT, least="fail", near="fails")
         self.refuse("unknown-name", ingle.explain, SHORT, form="breif", near="brief")
+        self.refuse("unknown-rule", ingle.explain, SHORT, rule="hearth-frnt", near="hearth-front")
+        self.refuse("unknown-rule", ingle.explain, SHORT, rule="furniture-distance")
+        self.assertTrue(ingle.explain(SHORT, rule="furniture-distance",
+                                      standards=["irc-2021", "common-practice-us"]))
         self.refuse("unknown-name", ingle.draw, SHORT, "pln", near="plan")
         self.refuse("nothing-measured", ingle.draw,
                     {"standards": ["irc-2021"], "survey": {}})

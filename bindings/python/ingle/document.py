@@ -18,7 +18,8 @@ from . import prototypes
 from .errors import IngleError, encoded
 from .loading import Owned, json_library
 from .measure import UnitLike, unit_pointer
-from .standards import StandardLike, reading_array, standard_array, standard_of
+from .standards import (StandardLike, reading_array, rule_name, standard_array, standard_at,
+                        standard_of)
 from .uncertainty import Probability
 
 # Readers and writers that nobody uses now, each with the memory it has come to need. Taking one
@@ -220,6 +221,14 @@ class Asked:
         standards = json_library.ingle_json_standards(self.reader.pointer, ctypes.byref(count))
         return (self.survey, standards, count.value,
                 json_library.ingle_json_how(self.reader.pointer))
+
+    def rule(self, name: Optional[str]) -> Optional[bytes]:
+        """A rule of the document's standards as calls of the library take it."""
+        if name is None:
+            return None
+        count = ctypes.c_size_t()
+        adopted = json_library.ingle_json_standards(self.reader.pointer, ctypes.byref(count))
+        return rule_name(name, [standard_at(adopted[i]) for i in range(count.value)])
 
     def answer(self, call: Callable[..., int], *arguments: Any) -> Dict[str, Any]:
         """The document that a call of the reader leaves."""

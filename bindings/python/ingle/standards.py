@@ -295,6 +295,15 @@ def standard_of(standard: StandardLike) -> Standard:
     return found
 
 
+def rule_name(rule: str, adopted: Iterable[Standard]) -> bytes:
+    """A rule of some standards as calls of the library take it; IngleError if none has it."""
+    known = {each.id: None for standard in adopted for each in standard.rules}
+    name = encoded(rule)
+    if rule not in known:
+        raise _unknown("unknown-rule", rule, "none of the standards has a rule with this id", known)
+    return name
+
+
 def standard_array(adopted: Iterable[StandardLike]) -> ctypes.Array[ctypes.c_void_p]:
     """Standards as calls of the library take them; one alone need not be in a list."""
     each = [adopted] if isinstance(adopted, (str, Standard)) else list(adopted)

@@ -44,21 +44,21 @@ def explain(document: DocumentLike, format: str = "text", *, form: str = "worked
     :param form: ``worked`` works all out, ``brief`` gives a line to each finding, and ``report``
         a line to what is met alone
     :param least: findings milder than this verdict are left out
-    :param rule: only this rule
+    :param rule: only this rule, one of the standards'
     :param width: the columns of a text, 20 to 1000; without it, 79
     :param colour: whether verdicts in a text have the colours of a terminal beside their words
     :param title: without it, the document's id as a title
-    :raises IngleError: if the document cannot be used
+    :raises IngleError: if the document cannot be used, or no standard has the rule
     """
     options = prototypes.ingle_explain_options(
         size=ctypes.sizeof(prototypes.ingle_explain_options),
-        form=number_of(form, _FORMS, "form of a report"),
-        rule=None if rule is None else encoded(rule))
+        form=number_of(form, _FORMS, "form of a report"))
     if least is not None:
         gravities = Catalogue({each.id: each.gravity for each in verdicts.values()})
         options.least = number_of(least, gravities, "verdict")
     with asked(document, standards=standards, unit=unit, amendments=amendments,
                readings=readings) as about:
+        options.rule = about.rule(rule)
         look = page(format, width, colour, about.unit, title_text(title, about.title))
         return gathered(library.ingle_explain, about.report, ctypes.byref(look),
                         ctypes.byref(options))
