@@ -291,6 +291,14 @@ class Reports(unittest.TestCase):
             with self.subTest(words), self.assertRaises(ingle.IngleError) as caught:
                 by_law.set(*words, citation="By-law")
             self.assertEqual(caught.exception.code, code)
+        with self.assertRaises(ingle.IngleError) as caught:
+            by_law.set("irc-2021", "hearth-front", "large", "24 in", citation=" ")
+        self.assertEqual(caught.exception.code, "no-citation")
+        with self.assertRaisesRegex(ingle.IngleError, "state and no number"):
+            by_law.set("irc-2021", "damper-present", "state", "removed", citation="By-law")
+        with self.assertRaisesRegex(ingle.IngleError, "It has usual"):
+            by_law.set("common-practice-us", "insert-hearth-front", "limit", "20 in",
+                       citation="By-law")
 
     def test_what_is_missing(self):
         survey = short_hearth()

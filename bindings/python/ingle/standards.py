@@ -343,7 +343,7 @@ class Amendments:
         :param rule: a rule id: ``hearth-front``
         :param number: the name of one of the rule's numbers, as ``Rule.numbers`` has it
         :param text: the amount, with its unit unless `unit` tells it
-        :param citation: where the authority says so; it appears in the finding
+        :param citation: where the authority says so, not blank; it appears in the finding
         """
         place = f"{rule}.{number}"
         amount = encoded(text, place)
