@@ -313,6 +313,17 @@ class Reports(unittest.TestCase):
         self.assertEqual(missing.subject, "/survey/hearth/front")
         self.assertIn("hearth-front", missing.rules)
 
+    def test_items_that_are_not_there(self):
+        survey = ingle.Survey()
+        for path, code, says in (
+                ("trim[0].distance", "argument", "trim has no item 0"),
+                ("trim.distance", "unknown-quantity", r"write trim\[0\]\.distance"),
+                ("trim[0].distanse", "unknown-quantity", r"mean trim\[0\]\.distance")):
+            with self.subTest(path):
+                with self.assertRaisesRegex(ingle.IngleError, says) as caught:
+                    survey.set(path, "10 in")
+                self.assertEqual((caught.exception.code, caught.exception.at), (code, path))
+
     def test_a_report_is_a_sequence(self):
         report = ingle.Report(short_hearth(), ["irc-2021", ingle.standards["irc-2024"]])
         self.assertEqual(len(list(report)), len(report))
