@@ -17,9 +17,8 @@ struct check {
     size_t first_finding;           /* of that standard */
 };
 
-/* Leaves a report empty but for its error; returns the status. */
-ingle_status report_refuse(struct ingle_report *report, ingle_status status,
-                           enum quantity_id quantity, size_t item);
+/* Leaves a report empty but for an error of the call, told by its status or in a sentence. */
+ingle_status report_refuse(struct ingle_report *report, ingle_status status, const char *sentence);
 
 /* The item that a quantity is asked for: that of its group, where the group repeats. */
 size_t item_for(enum quantity_id quantity, size_t item);

@@ -148,6 +148,22 @@ const ingle_rule *ingle_standard_rule_at(const ingle_standard *standard, size_t 
     return NULL;
 }
 
+size_t standards_first_null(const ingle_standard *const *standards, size_t count)
+{
+    size_t i = 0;
+    while (i < count && standards[i] != NULL) {
+        i++;
+    }
+    return i;
+}
+
+void standards_tell_null(struct text *text, size_t index)
+{
+    text_add(text, "standards[");
+    text_add_unsigned(text, index);
+    text_add(text, "] is NULL: no standard has the id that was looked for.");
+}
+
 bool standards_have_rule(const ingle_standard *const *standards, size_t count, const char *id,
                          struct nearest *nearest)
 {
