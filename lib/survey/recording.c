@@ -63,21 +63,21 @@ static ingle_status refuse_choice(ingle_survey *survey, const ingle_quantity *qu
 {
     struct text text = error_start(survey, quantity);
     struct nearest nearest = nearest_start(choice);
-    text_add(&text, "one of ");
     for (size_t i = 0; i < quantity->choice_count; i++) {
         nearest_offer(&nearest, quantity->choices[i].id);
-        text_add(&text, i == 0 ? "" : ", ");
-        text_add(&text, quantity->choices[i].id);
     }
-    text_add(&text, " is due");
+    text_add(&text, "there is no such choice; ");
     if (nearest.best != NULL) {
-        text = error_start(survey, quantity);
-        text_add(&text, "there is no such choice; did you mean ");
+        text_add(&text, "did you mean ");
         text_add(&text, nearest.best);
         text_add(&text, "?");
-    } else {
-        text_add(&text, ".");
+        return INGLE_ERROR_UNKNOWN_CHOICE;
     }
+    for (size_t i = 0; i < quantity->choice_count; i++) {
+        text_add(&text, i == 0 ? "one of " : ", ");
+        text_add(&text, quantity->choices[i].id);
+    }
+    text_add(&text, " is due.");
     return INGLE_ERROR_UNKNOWN_CHOICE;
 }
 

@@ -166,15 +166,21 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
     return _report(document, options, amendments)
 
 
-def check(document: Dict[str, Any], *, standards: Optional[Iterable[StandardLike]] = None,
+def check(document: DocumentLike, *, standards: Optional[Iterable[StandardLike]] = None,
           unit: Optional[UnitLike] = None, working: bool = True, not_applicable: bool = False,
           amendments: Optional[AmendmentsLike] = None,
           readings: Optional[Mapping[str, str]] = None,
           probability: Optional[Probability] = None) -> Dict[str, Any]:
-    """Judge a survey document and give its report.
+    """Judge a survey document, a dict or JSON text, and give its report as a dict.
 
     The arguments are those of ``check_text``. An error says by its ``at`` where in the document it
-    is; it has no line or column, which would count in a text that the caller has never seen.
+    is; of a dict it has no line or column, which would count in a text that the caller has never
+    seen.
+
+    A float in a dict counts as the decimal number that Python prints for it, since that is what
+    ``json.load`` makes of a number: 19.9375 is exact, and what was computed, 0.1 + 0.2, is what it
+    has come to, 0.30000000000000004. Write amounts as texts, ``"19 15/16 in"``, to be sure of them;
+    ``Survey.set``, which no ``json.load`` comes before, takes no float.
     """
     options = _options(standards, unit, working, not_applicable, True, readings, probability)
     found: Dict[str, Any] = json.loads(_report(document, options, amendments))
