@@ -15,8 +15,8 @@ from typing import (Any, Callable, Dict, Iterable, Iterator, List, Mapping, Opti
                     Tuple, Union)
 
 from . import prototypes
-from .errors import IngleError, encoded
-from .loading import Owned, json_library
+from .errors import IngleError, encoded, require
+from .loading import Owned, json_library, library
 from .measure import UnitLike, unit_pointer
 from .standards import (StandardLike, reading_array, rule_name, standard_array, standard_at,
                         standard_of)
@@ -241,6 +241,13 @@ class Asked:
         found: Dict[str, Any] = json.loads(
             _left(self.reader, call(self.reader.pointer, *arguments)))
         return found
+
+    def assessment(self, probability: Optional[Probability]) -> Owned:
+        """How sure the findings of the report are."""
+        made = Owned(library.ingle_assessment_new, library.ingle_assessment_free, None)
+        options = (probability or Probability()).struct()
+        require(library.ingle_assess(self.report, ctypes.byref(options), made.pointer))
+        return made
 
     def range(self, path: str, least: Optional[str], most: Optional[str],
               step: Optional[str]) -> prototypes.ingle_range:

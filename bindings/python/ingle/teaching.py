@@ -17,6 +17,7 @@ from .loading import Owned, json_library, library
 from .measure import UnitLike, unit_pointer
 from .report import verdicts
 from .standards import StandardLike, standard_array
+from .uncertainty import Probability
 from .writing import gathered, number_of, page, title_text
 
 # Their numbers are those of ingle_explain_form and ingle_exercise_part, in order.
@@ -62,6 +63,30 @@ def explain(document: DocumentLike, format: str = "text", *, form: str = "worked
         look = page(format, width, colour, about.unit, title_text(title, about.title))
         return gathered(library.ingle_explain, about.report, ctypes.byref(look),
                         ctypes.byref(options))
+
+
+def assess(document: DocumentLike, format: str = "text", *, rule: Optional[str] = None,
+           probability: Optional[Probability] = None, width: Optional[int] = None,
+           colour: bool = False, title: Optional[str] = None,
+           standards: Optional[Iterable[StandardLike]] = None, unit: Optional[UnitLike] = None,
+           amendments: Optional[AmendmentsLike] = None,
+           readings: Optional[Mapping[str, str]] = None) -> str:
+    """Judge a survey document, and write how sure its findings are as a page.
+
+    :param rule: only this rule, one of the standards'
+    :param probability: what is asked; simple acceptance without Monte Carlo if None
+    :param title: without it, the page's own
+
+    How the page looks: see ``explain``. The same as objects is ``ingle.Assessment``.
+
+    :raises IngleError: if the document cannot be used, or no standard has the rule
+    """
+    with asked(document, standards=standards, unit=unit, amendments=amendments,
+               readings=readings, working=False) as about:
+        only = about.rule(rule)
+        made = about.assessment(probability)  # held as long as it is read
+        look = page(format, width, colour, about.unit, title_text(title))
+        return gathered(library.ingle_assessment_page, made.pointer, ctypes.byref(look), only)
 
 
 # ---- worksheets -------------------------------------------------------------------------------
