@@ -23,7 +23,8 @@ extern "C" {
  * @param rule only this rule, `hearth-front`; NULL for all
  * @param write receives it
  * @param context handed to `write`
- * @returns INGLE_OK, INGLE_ERROR_IO, INGLE_ERROR_MEMORY, INGLE_ERROR_ARGUMENT,
+ * @returns INGLE_OK; INGLE_ERROR_UNKNOWN_RULE, with nothing written, if none of the report's
+ *          standards has `rule`; INGLE_ERROR_IO, INGLE_ERROR_MEMORY, INGLE_ERROR_ARGUMENT,
  *          INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER.
  */
 INGLE_API ingle_status ingle_assessment_page(const ingle_assessment *assessment,

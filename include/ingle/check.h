@@ -104,15 +104,17 @@ INGLE_API void ingle_report_free(ingle_report *report);
  * It refers to the survey and the amendments, which must stay as they are while it is read.
  *
  * @param survey what was measured and observed
- * @param standards the standards adopted, in the order in which they shall be reported
+ * @param standards the standards adopted, in the order in which they shall be reported; one that is
+ *                  among them twice is adopted once, where it comes first
  * @param standard_count how many; at least 1
  * @param options what to do, or NULL for all with steps and remedies
  * @param[out] report receives the findings; what it held before is gone
- * @returns INGLE_OK; INGLE_ERROR_NO_STANDARD; INGLE_ERROR_UNKNOWN_STANDARD for a NULL among them;
- *          INGLE_ERROR_CONTRADICTION if two things recorded cannot both be so;
- *          INGLE_ERROR_OVERFLOW; INGLE_ERROR_MEMORY; INGLE_ERROR_ARGUMENT;
- *          INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER. On error the report is empty, and
- *          ingle_report_error_text() and _subject() tell more.
+ * @returns INGLE_OK; INGLE_ERROR_NO_STANDARD; INGLE_ERROR_UNKNOWN_STANDARD for a NULL among
+ *          them, whose index the error's text tells; INGLE_ERROR_CONTRADICTION if two things
+ *          recorded cannot both be so, both of which it tells; INGLE_ERROR_OVERFLOW;
+ *          INGLE_ERROR_MEMORY; INGLE_ERROR_ARGUMENT; INGLE_ERROR_STRUCT_SIZE or
+ *          INGLE_ERROR_STRUCT_NEWER. On error the report is empty, and ingle_report_error_text()
+ *          and _subject() tell more.
  */
 INGLE_API ingle_status ingle_check(const ingle_survey *survey,
                                    const ingle_standard *const *standards, size_t standard_count,
@@ -132,7 +134,10 @@ typedef struct ingle_finding ingle_finding;
 /** How many standards it was judged by. */
 INGLE_API size_t ingle_report_standard_count(const ingle_report *report);
 
-/** One of these standards, from 0, in the order in which they were given; NULL past the end. */
+/**
+ * One of these standards, from 0, each once, in the order in which they were given; NULL past the
+ * end.
+ */
 INGLE_API const ingle_standard *ingle_report_standard_at(const ingle_report *report, size_t index);
 
 /**

@@ -51,8 +51,10 @@ typedef struct ingle_explain_options {
  * @param options what is explained; NULL for all of it, worked out
  * @param write receives it
  * @param context handed to `write`
- * @returns INGLE_OK, INGLE_ERROR_IO, INGLE_ERROR_MEMORY, INGLE_ERROR_ARGUMENT,
- *          INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER.
+ * @returns INGLE_OK; INGLE_ERROR_UNKNOWN_RULE, with nothing written, if none of the report's
+ *          standards has the rule of the options; INGLE_ERROR_IO, INGLE_ERROR_MEMORY,
+ *          INGLE_ERROR_ARGUMENT, INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER. A rule that
+ *          a standard has and that gave no finding is no error.
  */
 INGLE_API ingle_status ingle_explain(const ingle_report *report, const ingle_page *page,
                                      const ingle_explain_options *options, ingle_write write,

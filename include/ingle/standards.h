@@ -146,11 +146,17 @@ INGLE_API const char *ingle_rule_formula_text(const ingle_rule *rule);
 /** How many numbers a rule has. */
 INGLE_API size_t ingle_rule_number_count(const ingle_rule *rule);
 
-/** The name of one of a rule's numbers, from 0: amendments set it by this. NULL past the end. */
+/**
+ * The name of one of a rule's numbers, from 0: amendments set it by this. NULL past the end.
+ *
+ * What a state has to be (INGLE_CHOICE or INGLE_FLAG) is among the numbers, too, as `state`; that
+ * no amendment can set, since another state would be another rule.
+ */
 INGLE_API const char *ingle_rule_number_name(const ingle_rule *rule, size_t index);
 
 /**
- * One of a rule's numbers, from 0, as printed in the publication.
+ * One of a rule's numbers, from 0, as printed in the publication; of a state, the index of the
+ * choice or the flag.
  *
  * @param rule a rule
  * @param index from 0
@@ -312,7 +318,8 @@ INGLE_API void ingle_amendments_free(ingle_amendments *amendments);
 INGLE_API void ingle_amendments_clear(ingle_amendments *amendments);
 
 /**
- * Sets a number of all rows that share a rule id and have a number of that name.
+ * Sets a number of all rows that share a rule id and have a number of that name. A state is no
+ * number and cannot be set: see ingle_rule_number_name().
  *
  * @param amendments a list
  * @param standard the standard that is amended
@@ -321,10 +328,11 @@ INGLE_API void ingle_amendments_clear(ingle_amendments *amendments);
  * @param text the amount, as ingle_amount_parse() reads it; need not end in NUL
  * @param length its length in bytes
  * @param unit the unit of a bare number, or NULL where one has to be written
- * @param citation where the authority says so; it is copied and appears in the finding
+ * @param citation where the authority says so, not blank; it is copied and appears in the finding
  * @returns INGLE_OK, INGLE_ROUNDED, INGLE_ERROR_UNKNOWN_RULE, INGLE_ERROR_UNKNOWN_NUMBER,
- *          INGLE_ERROR_NEGATIVE, what ingle_amount_parse() refuses, INGLE_ERROR_MEMORY or
- *          INGLE_ERROR_ARGUMENT. A later amendment of the same number wins.
+ *          INGLE_ERROR_DIMENSION for a state, INGLE_ERROR_NO_CITATION for an empty or blank
+ *          citation, INGLE_ERROR_NEGATIVE, what ingle_amount_parse() refuses, INGLE_ERROR_MEMORY
+ *          or INGLE_ERROR_ARGUMENT. A later amendment of the same number wins.
  */
 INGLE_API ingle_status ingle_amendments_set_text(ingle_amendments *amendments,
                                                  const ingle_standard *standard, const char *rule,

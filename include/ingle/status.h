@@ -101,7 +101,9 @@ enum {
     /** A range of values is reversed, empty or endless; its step has to be above zero. */
     INGLE_ERROR_RANGE = -33,
     /** Nothing was measured of what this would be made from. */
-    INGLE_ERROR_NOTHING_MEASURED = -34
+    INGLE_ERROR_NOTHING_MEASURED = -34,
+    /** An amendment does not say where it comes from: its citation is empty or blank. */
+    INGLE_ERROR_NO_CITATION = -35
 };
 
 /**

@@ -135,7 +135,7 @@ INGLE_API ingle_status ingle_survey_copy(ingle_survey *survey, const ingle_surve
  *
  * @param survey a survey; an item of a repeating group has to be in it
  * @param path `opening.width`, `trim[0].distance`, or the JSON pointer that a report gives:
- *             `/survey/trim/0/distance`
+ *             `/survey/trim/0/distance`. Where the group repeats, the index has to be there
  * @param[out] quantity receives the quantity
  * @param[out] item receives the item's index where the group repeats, else 0; may be NULL
  * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_QUANTITY or INGLE_ERROR_ARGUMENT; on error nothing is
@@ -181,7 +181,8 @@ INGLE_API const char *ingle_survey_item_label(const ingle_survey *survey, const 
  * @param path as ingle_survey_find() reads it: `opening.width`, or `trim[0].distance` for an item
  * @param text an amount, a choice's name, or `yes` or `no`
  * @param tolerance the half-width of the measurement as text, or NULL for none
- * @returns as ingle_survey_set_text(), and INGLE_ERROR_UNKNOWN_QUANTITY.
+ * @returns as ingle_survey_set_text(), INGLE_ERROR_UNKNOWN_QUANTITY, and INGLE_ERROR_ARGUMENT for
+ *          an item that is not there: ingle_survey_add_item() comes first.
  */
 INGLE_API ingle_status ingle_survey_record(ingle_survey *survey, const char *path,
                                            const char *text, const char *tolerance);

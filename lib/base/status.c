@@ -50,6 +50,8 @@ static const struct {
      "The range has no value in it, or too many: it has to rise, and its step be above zero."},
     {INGLE_ERROR_NOTHING_MEASURED, "nothing-measured",
      "Nothing was measured of what this would be made from."},
+    {INGLE_ERROR_NO_CITATION, "no-citation",
+     "An amendment needs a citation: where the local authority says so."},
 };
 
 enum { STATUS_COUNT = sizeof statuses / sizeof statuses[0] };

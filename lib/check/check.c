@@ -3,6 +3,7 @@
  * Walks the rules of each standard, settles exceptions, and has the remedies sought.
  */
 #include "base/memory.h"
+#include "base/text.h"
 #include "check/unjudged.h"
 
 #include <string.h>
@@ -196,6 +197,16 @@ static ingle_status collect_missing(struct ingle_report *report)
     return INGLE_OK;
 }
 
+static bool is_kept(const struct ingle_report *report, const ingle_standard *standard)
+{
+    for (size_t i = 0; i < report->standard_count; i++) {
+        if (report->standards[i] == standard) {
+            return true;
+        }
+    }
+    return false;
+}
+
 static ingle_status keep_standard(struct ingle_report *report, const ingle_standard *standard)
 {
     if (!array_reserve(&report->allocator, (void **)&report->standards,
@@ -211,6 +222,9 @@ static ingle_status run(struct check *check, const ingle_standard *const *standa
 {
     struct ingle_report *report = check->report;
     for (size_t i = 0; i < count; i++) {
+        if (is_kept(report, standards[i])) {
+            continue; /* named twice, it is adopted once */
+        }
         ingle_status status = keep_standard(report, standards[i]);
         if (status == INGLE_OK) {
             status = check_standard(check, standards[i]);
@@ -230,7 +244,7 @@ static ingle_status run(struct check *check, const ingle_standard *const *standa
             report->verdict = report->findings[i].verdict;
         }
     }
-    notices_collect(report, standards, count, check->amendments);
+    notices_collect(report, check->amendments);
     ingle_status status = collect_missing(report);
     if (status == INGLE_OK) {
         status = unjudged_collect(check);
@@ -268,6 +282,14 @@ static bool readings_are_known(const ingle_check_options *options)
     return true;
 }
 
+static ingle_status refuse_null(struct ingle_report *report, size_t index)
+{
+    char sentence[REPORT_ERROR_TEXT_SIZE];
+    struct text text = text_start(sentence, sizeof sentence);
+    standards_tell_null(&text, index);
+    return report_refuse(report, INGLE_ERROR_UNKNOWN_STANDARD, sentence);
+}
+
 static ingle_status take_arguments(struct check *check, const ingle_standard *const *standards,
                                    size_t count, const ingle_check_options *options)
 {
@@ -277,10 +299,9 @@ static ingle_status take_arguments(struct check *check, const ingle_standard *co
     if (standards == NULL) {
         return INGLE_ERROR_ARGUMENT;
     }
-    for (size_t i = 0; i < count; i++) {
-        if (standards[i] == NULL) {
-            return INGLE_ERROR_UNKNOWN_STANDARD;
-        }
+    size_t first_null = standards_first_null(standards, count);
+    if (first_null < count) {
+        return refuse_null(check->report, first_null);
     }
     memset(&check->options, 0, sizeof check->options);
     ingle_status status = options == NULL
@@ -308,7 +329,7 @@ ingle_status ingle_check(const ingle_survey *survey, const ingle_standard *const
         status = run(&check, standards, standard_count);
     }
     if (status != INGLE_OK && report->error_text[0] == '\0') {
-        report_refuse(report, status, QUANTITY_NONE, 0);
+        report_refuse(report, status, NULL);
     }
     return status;
 }

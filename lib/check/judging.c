@@ -4,13 +4,14 @@
 #include "base/memory.h"
 #include "check/unjudged.h"
 #include "base/text.h"
+#include "check/words.h"
 
 #include <string.h>
 
 /* ---- errors --------------------------------------------------------------------------------- */
 
-ingle_status report_refuse(struct ingle_report *report, ingle_status status,
-                           enum quantity_id quantity, size_t item)
+/* Leaves a report empty but for an error, and starts what is to be said of it. */
+static struct text refuse_start(struct ingle_report *report, enum quantity_id quantity, size_t item)
 {
     struct text text = text_start(report->error_text, sizeof report->error_text);
     struct text subject = text_start(report->error_subject, sizeof report->error_subject);
@@ -19,7 +20,6 @@ ingle_status report_refuse(struct ingle_report *report, ingle_status status,
         text_add(&text, ": ");
         survey_add_pointer(&subject, quantity, item);
     }
-    text_add(&text, ingle_status_text(status));
     report->finding_count = 0;
     report->remedy_count = 0;
     report->missing_count = 0;
@@ -27,6 +27,13 @@ ingle_status report_refuse(struct ingle_report *report, ingle_status status,
     report->notice_count = 0;
     report->steps.count = 0;
     report->verdict = INGLE_NOT_APPLICABLE;
+    return text;
+}
+
+ingle_status report_refuse(struct ingle_report *report, ingle_status status, const char *sentence)
+{
+    struct text text = refuse_start(report, QUANTITY_NONE, 0);
+    text_add(&text, sentence != NULL ? sentence : ingle_status_text(status));
     return status;
 }
 
@@ -40,10 +47,12 @@ static ingle_status refuse_outcome(struct check *check, const struct calculation
 {
     enum quantity_id quantity =
         calculation->at_fault != QUANTITY_NONE ? calculation->at_fault : calculation->judged;
-    return report_refuse(check->report,
-                         outcome == OUTCOME_CONTRADICTION ? INGLE_ERROR_CONTRADICTION
-                                                          : INGLE_ERROR_OVERFLOW,
-                         quantity, item_for(quantity, calculation->item));
+    ingle_status status = outcome == OUTCOME_CONTRADICTION ? INGLE_ERROR_CONTRADICTION
+                                                           : INGLE_ERROR_OVERFLOW;
+    struct text text =
+        refuse_start(check->report, quantity, item_for(quantity, calculation->item));
+    words_add_fault(&text, calculation, status);
+    return status;
 }
 
 /* ---- findings ------------------------------------------------------------------------------- */

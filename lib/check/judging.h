@@ -18,9 +18,8 @@ struct check {
     bool asked[QUANTITY_COUNT];     /* of which some rule that applies makes use */
 };
 
-/* Leaves a report empty but for its error; returns the status. */
-ingle_status report_refuse(struct ingle_report *report, ingle_status status,
-                           enum quantity_id quantity, size_t item);
+/* Leaves a report empty but for an error of the call, told by its status or in a sentence. */
+ingle_status report_refuse(struct ingle_report *report, ingle_status status, const char *sentence);
 
 /* The item that a quantity is asked for: that of its group, where the group repeats. */
 size_t item_for(enum quantity_id quantity, size_t item);

@@ -42,17 +42,16 @@ static void add(struct ingle_report *report, const char *notice)
     }
 }
 
-void notices_collect(struct ingle_report *report, const ingle_standard *const *standards,
-                     size_t standard_count, const ingle_amendments *amendments)
+void notices_collect(struct ingle_report *report, const ingle_amendments *amendments)
 {
     add(report, who_decides);
     add(report, what_is_not_said);
-    for (size_t i = 0; i < standard_count; i++) {
-        if (amendments_concern(amendments, standards[i])) {
+    for (size_t i = 0; i < report->standard_count; i++) {
+        if (amendments_concern(amendments, report->standards[i])) {
             add(report, amended);
         }
     }
-    for (size_t i = 0; i < standard_count; i++) {
-        add(report, standards[i]->note);
+    for (size_t i = 0; i < report->standard_count; i++) {
+        add(report, report->standards[i]->note);
     }
 }

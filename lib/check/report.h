@@ -75,7 +75,7 @@ struct ingle_unjudged {
     size_t item;
 };
 
-enum { NOTICES = 24, REPORT_ERROR_TEXT_SIZE = 240, REPORT_SUBJECT_SIZE = 80 };
+enum { NOTICES = 24, REPORT_ERROR_TEXT_SIZE = 320, REPORT_SUBJECT_SIZE = 80 };
 
 struct ingle_report {
     ingle_allocator allocator;
@@ -106,7 +106,6 @@ ingle_status remedies_find(struct ingle_report *report, size_t finding,
                            const struct calculation *calculation, bool metric);
 
 /* notices.c: the cautions that belong to the whole report. */
-void notices_collect(struct ingle_report *report, const ingle_standard *const *standards,
-                     size_t standard_count, const ingle_amendments *amendments);
+void notices_collect(struct ingle_report *report, const ingle_amendments *amendments);
 
 #endif

@@ -3,6 +3,8 @@
 
 #include "check/report.h"
 
+#include <string.h>
+
 void words_add_amount(struct words *words, ingle_amount amount)
 {
     char written[80];
@@ -58,4 +60,36 @@ void words_add_amount_of(struct text *text, const struct ingle_quantity *quantit
     }
     ingle_amount_format(amount, format, words, sizeof words, NULL);
     text_add(text, words);
+}
+
+/* `flue.shape is square`: a choice by the name that it is recorded by. */
+static void add_recorded(struct text *text, const struct calculation *calculation,
+                         enum quantity_id id)
+{
+    const struct ingle_quantity *quantity = &quantities[id];
+    int64_t value = 0;
+    calculation_recorded(calculation, id, &value);
+    ingle_amount amount = quantity_amount(id, value);
+    text_add(text, quantity->id);
+    text_add(text, " is ");
+    if (quantity->dimension == INGLE_CHOICE) {
+        text_add(text, quantity->choices[value].id);
+    } else {
+        words_add_amount_of(text, quantity, &amount, NULL);
+    }
+}
+
+void words_add_fault(struct text *text, const struct calculation *calculation, ingle_status status)
+{
+    const char *sentence = ingle_status_text(status);
+    if (status != INGLE_ERROR_CONTRADICTION || calculation->at_fault == QUANTITY_NONE) {
+        text_add(text, sentence);
+        return;
+    }
+    text_add_bytes(text, sentence, strlen(sentence) - 1); /* without its full stop */
+    text_add(text, ": ");
+    add_recorded(text, calculation, calculation->at_fault);
+    text_add(text, ", and ");
+    add_recorded(text, calculation, calculation->against);
+    text_add(text, ".");
 }

@@ -35,4 +35,11 @@ void words_add_amount_of(struct text *text, const struct ingle_quantity *quantit
 /* A choice or a flag in words. */
 void words_add_state(struct text *text, const struct ingle_quantity *quantity, int64_t value);
 
+/*
+ * What a calculation ended in that could not be done; of a contradiction both sides, as they were
+ * recorded: `Two things recorded cannot both be so: flue.shape is square, and flue.liner is 8x12.`
+ */
+struct calculation;
+void words_add_fault(struct text *text, const struct calculation *calculation, ingle_status status);
+
 #endif

@@ -3,6 +3,7 @@
  * Fills an input from what was surveyed, by the same derivations that the rules' formulas use.
  */
 #include "base/memory.h"
+#include "check/words.h"
 #include "draft/estimate.h"
 #include "draft/shape.h"
 #include "formulas/flue.h"
@@ -329,16 +330,15 @@ static void write_missing(struct ingle_draft *draft)
     text_add(&text, ".");
 }
 
-static void write_contradiction(struct taking *taking)
+static void write_fault(struct taking *taking)
 {
     struct text text = text_start(taking->draft->error_text, sizeof taking->draft->error_text);
     enum quantity_id at_fault = taking->calculation.at_fault;
-    text_add(&text, ingle_status_text(taking->status));
     if (at_fault != QUANTITY_NONE) {
-        text_add(&text, " See ");
         text_add(&text, quantities[at_fault].id);
-        text_add(&text, ".");
+        text_add(&text, ": ");
     }
+    words_add_fault(&text, &taking->calculation, taking->status);
 }
 
 static void take_all(struct taking *taking)
@@ -352,7 +352,7 @@ static void take_all(struct taking *taking)
         take_flue(taking);
     }
     if (taking->status != INGLE_OK) {
-        write_contradiction(taking);
+        write_fault(taking);
     } else if (taking->draft->missing_count > 0) {
         write_missing(taking->draft);
         taking->status = INGLE_ERROR_MISSING_NAME;

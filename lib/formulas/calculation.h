@@ -21,7 +21,7 @@ enum outcome {
     OUTCOME_OUTSIDE,      /* the publication prints no value for this */
     OUTCOME_LISTING,      /* the appliance's listing decides, and it is not recorded */
     OUTCOME_OVERFLOW,     /* the amounts are too large to be exact; `at_fault` may say which */
-    OUTCOME_CONTRADICTION /* two things recorded cannot both be so; `at_fault` says which */
+    OUTCOME_CONTRADICTION /* two things recorded cannot both be so: `at_fault` and `against` */
 };
 
 /* A row of a standard's liner tables. */
@@ -76,6 +76,7 @@ struct calculation {
     enum quantity_id missing[MISSING];
     uint8_t missing_count;
     enum quantity_id at_fault; /* what contradicts, or is too large; QUANTITY_NONE if nothing */
+    enum quantity_id against;  /* of a contradiction, the other side */
     uint8_t reading_count;
     const char *reading_text; /* the reading followed, where there are several; else NULL */
 };

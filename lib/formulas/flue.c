@@ -96,26 +96,47 @@ static int64_t shape_of_liner(const struct liner *liner)
     return liner->width == liner->depth ? CHOICE_FLUE_SHAPE_SQUARE : CHOICE_FLUE_SHAPE_RECTANGULAR;
 }
 
+static void contradict(struct calculation *calculation, enum quantity_id one,
+                       enum quantity_id other)
+{
+    calculation->at_fault = one;
+    calculation->against = other;
+}
+
+/* Holds a recorded shape against what else is known of the flue. */
+static void hold_shape(struct calculation *calculation, int64_t shape, bool round, bool sided,
+                       enum quantity_id side)
+{
+    const struct liner *liner = recorded_liner(calculation);
+    bool says_round = shape == CHOICE_FLUE_SHAPE_ROUND;
+    if (round && !says_round) {
+        contradict(calculation, QUANTITY_FLUE_SHAPE, QUANTITY_FLUE_DIAMETER);
+    } else if (sided && says_round) {
+        contradict(calculation, QUANTITY_FLUE_SHAPE, side);
+    } else if (liner != NULL && shape != shape_of_liner(liner)) {
+        contradict(calculation, QUANTITY_FLUE_SHAPE, QUANTITY_FLUE_LINER);
+    }
+}
+
 bool flue_contradicts(struct calculation *calculation)
 {
     int64_t shape;
     const struct liner *liner = recorded_liner(calculation);
     bool round = recorded(calculation, QUANTITY_FLUE_DIAMETER);
-    bool sided =
-        recorded(calculation, QUANTITY_FLUE_WIDTH) || recorded(calculation, QUANTITY_FLUE_DEPTH);
+    bool wide = recorded(calculation, QUANTITY_FLUE_WIDTH);
+    bool sided = wide || recorded(calculation, QUANTITY_FLUE_DEPTH);
+    enum quantity_id side = wide ? QUANTITY_FLUE_WIDTH : QUANTITY_FLUE_DEPTH;
     if (calculation_tries(calculation, QUANTITY_FLUE_LINER)) {
         return false;
     }
     if (round && sided) {
-        calculation->at_fault = QUANTITY_FLUE_DIAMETER;
+        contradict(calculation, QUANTITY_FLUE_DIAMETER, side);
     } else if (calculation_recorded(calculation, QUANTITY_FLUE_SHAPE, &shape)) {
-        bool says_round = shape == CHOICE_FLUE_SHAPE_ROUND;
-        if ((round && !says_round) || (sided && says_round) ||
-            (liner != NULL && shape != shape_of_liner(liner))) {
-            calculation->at_fault = QUANTITY_FLUE_SHAPE;
-        }
-    } else if (liner != NULL && ((round && liner->depth != 0) || (sided && liner->depth == 0))) {
-        calculation->at_fault = QUANTITY_FLUE_LINER;
+        hold_shape(calculation, shape, round, sided, side);
+    } else if (liner != NULL && round && liner->depth != 0) {
+        contradict(calculation, QUANTITY_FLUE_LINER, QUANTITY_FLUE_DIAMETER);
+    } else if (liner != NULL && sided && liner->depth == 0) {
+        contradict(calculation, QUANTITY_FLUE_LINER, side);
     }
     return calculation->at_fault != QUANTITY_NONE;
 }

@@ -15,7 +15,7 @@ struct amendment {
     char *citation;
 };
 
-enum { ERROR_TEXT_SIZE = 240 };
+enum { ERROR_TEXT_SIZE = 400 };
 
 struct ingle_amendments {
     ingle_allocator allocator;
@@ -72,20 +72,28 @@ size_t ingle_amendments_error_position(const ingle_amendments *amendments)
 
 /* ---- what went wrong ------------------------------------------------------------------------ */
 
-static ingle_status refuse(ingle_amendments *amendments, ingle_status status, const char *what,
-                           const char *nearest)
+/* Starts what is to be said of `what`. */
+static struct text error_start(ingle_amendments *amendments, const char *what)
 {
     struct text text = text_start(amendments->error_text, sizeof amendments->error_text);
     amendments->error_position = 0;
     text_add(&text, what);
     text_add(&text, ": ");
+    return text;
+}
+
+static ingle_status refuse(ingle_amendments *amendments, ingle_status status, const char *what)
+{
+    struct text text = error_start(amendments, what);
     text_add(&text, ingle_status_text(status));
-    if (nearest != NULL) {
-        text_add(&text, " Did you mean ");
-        text_add(&text, nearest);
-        text_add(&text, "?");
-    }
     return status;
+}
+
+static void add_nearest(struct text *text, const char *nearest)
+{
+    text_add(text, " Did you mean ");
+    text_add(text, nearest);
+    text_add(text, "?");
 }
 
 static ingle_status refuse_rule(ingle_amendments *amendments, const ingle_standard *standard,
@@ -96,22 +104,88 @@ static ingle_status refuse_rule(ingle_amendments *amendments, const ingle_standa
     for (size_t i = 0; (row = ingle_standard_rule_at(standard, i)) != NULL; i++) {
         nearest_offer(&nearest, ingle_rule_id(row));
     }
-    return refuse(amendments, INGLE_ERROR_UNKNOWN_RULE, rule, nearest.best);
+    struct text text = error_start(amendments, rule);
+    text_add(&text, ingle_status_text(INGLE_ERROR_UNKNOWN_RULE));
+    if (nearest.best != NULL) {
+        add_nearest(&text, nearest.best);
+    }
+    return INGLE_ERROR_UNKNOWN_RULE;
+}
+
+static bool is_state(const ingle_rule *row, size_t number)
+{
+    ingle_amount amount;
+    ingle_rule_number_at(row, number, &amount);
+    return amount.dimension == INGLE_CHOICE || amount.dimension == INGLE_FLAG;
+}
+
+/* The names of the numbers that an amendment can set, each once. */
+struct settable {
+    const char *names[4 * FORMULA_NUMBERS];
+    size_t count;
+};
+
+static void add_settable(struct settable *settable, const char *name)
+{
+    for (size_t i = 0; i < settable->count; i++) {
+        if (strcmp(settable->names[i], name) == 0) {
+            return;
+        }
+    }
+    if (settable->count < COUNT_OF(settable->names)) {
+        settable->names[settable->count++] = name;
+    }
+}
+
+static struct settable find_settable(const ingle_standard *standard, const char *rule)
+{
+    struct settable settable = {.count = 0};
+    const ingle_rule *row;
+    for (size_t i = 0; (row = ingle_standard_rule_at(standard, i)) != NULL; i++) {
+        bool due = strcmp(ingle_rule_id(row), rule) == 0;
+        for (size_t n = 0; due && n < formula_number_count(row->formula); n++) {
+            if (!is_state(row, n)) {
+                add_settable(&settable, row->formula->numbers[n].name);
+            }
+        }
+    }
+    return settable;
+}
+
+static void list_settable(struct text *text, const struct settable *settable)
+{
+    text_add(text, settable->count > 0 ? " It has " : " It has none that an amendment can set");
+    for (size_t i = 0; i < settable->count; i++) {
+        text_add(text, i == 0 ? "" : i + 1 == settable->count ? " and " : ", ");
+        text_add(text, settable->names[i]);
+    }
+    text_add(text, ".");
 }
 
 static ingle_status refuse_number(ingle_amendments *amendments, const ingle_standard *standard,
                                   const char *rule, const char *number)
 {
     struct nearest nearest = nearest_start(number);
-    const ingle_rule *row;
-    for (size_t i = 0; (row = ingle_standard_rule_at(standard, i)) != NULL; i++) {
-        for (size_t n = 0; strcmp(ingle_rule_id(row), rule) == 0 &&
-                           n < formula_number_count(row->formula);
-             n++) {
-            nearest_offer(&nearest, row->formula->numbers[n].name);
-        }
+    struct settable settable = find_settable(standard, rule);
+    for (size_t i = 0; i < settable.count; i++) {
+        nearest_offer(&nearest, settable.names[i]);
     }
-    return refuse(amendments, INGLE_ERROR_UNKNOWN_NUMBER, number, nearest.best);
+    struct text text = error_start(amendments, number);
+    text_add(&text, ingle_status_text(INGLE_ERROR_UNKNOWN_NUMBER));
+    if (nearest.best != NULL) {
+        add_nearest(&text, nearest.best);
+    } else {
+        list_settable(&text, &settable);
+    }
+    return INGLE_ERROR_UNKNOWN_NUMBER;
+}
+
+/* A state is the name of a choice, or yes or no: another one would be another rule. */
+static ingle_status refuse_state(ingle_amendments *amendments, const char *number)
+{
+    struct text text = error_start(amendments, number);
+    text_add(&text, "This is a state and no number; an amendment cannot set it.");
+    return INGLE_ERROR_DIMENSION;
 }
 
 /* ---- setting -------------------------------------------------------------------------------- */
@@ -153,6 +227,11 @@ static ingle_status add(ingle_amendments *amendments, struct amendment amendment
     return INGLE_OK;
 }
 
+static bool is_blank(const char *text)
+{
+    return text[strspn(text, " \t\r\n")] == '\0';
+}
+
 ingle_status ingle_amendments_set_text(ingle_amendments *amendments,
                                        const ingle_standard *standard, const char *rule,
                                        const char *number, const char *text, size_t length,
@@ -171,17 +250,20 @@ ingle_status ingle_amendments_set_text(ingle_amendments *amendments,
     }
     ingle_amount amount;
     size_t position = 0;
-    ingle_rule_number_at(row, index, &amount);
-    if (amount.dimension == INGLE_CHOICE || amount.dimension == INGLE_FLAG) {
-        return refuse(amendments, INGLE_ERROR_DIMENSION, number, NULL); /* a state is no number */
+    if (is_state(row, index)) {
+        return refuse_state(amendments, number);
     }
+    if (is_blank(citation)) {
+        return refuse(amendments, INGLE_ERROR_NO_CITATION, rule);
+    }
+    ingle_rule_number_at(row, index, &amount);
     ingle_status status =
         ingle_amount_parse(text, length, amount.dimension, unit, &amount, &position);
     if (status >= 0 && amount.value < 0) {
         status = INGLE_ERROR_NEGATIVE;
     }
     if (status < 0) {
-        refuse(amendments, status, number, NULL);
+        refuse(amendments, status, number);
         amendments->error_position = position;
         return status;
     }

@@ -65,6 +65,18 @@ struct ingle_standard {
 /* Whether a row belongs to an edition. */
 bool rule_in_edition(const struct ingle_rule *rule, int32_t edition);
 
+/* The index of the first of some standards that is NULL; their count if none is. */
+size_t standards_first_null(const ingle_standard *const *standards, size_t count);
+
+/* Says that the standard of an index is none. */
+struct text;
+void standards_tell_null(struct text *text, size_t index);
+
+/* Whether one of some standards has a rule of this id; offers `nearest` those that they have. */
+struct nearest;
+bool standards_have_rule(const ingle_standard *const *standards, size_t count, const char *id,
+                         struct nearest *nearest);
+
 /* The standards of a publication's file. */
 struct publication {
     const struct ingle_standard *editions;

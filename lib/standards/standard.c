@@ -2,6 +2,7 @@
 /*
  * The index over the files of standards, and what the public can ask of standards and rules.
  */
+#include "base/nearest.h"
 #include "base/text.h"
 #include "standards/publications.h"
 
@@ -145,6 +146,37 @@ const ingle_rule *ingle_standard_rule_at(const ingle_standard *standard, size_t 
         }
     }
     return NULL;
+}
+
+size_t standards_first_null(const ingle_standard *const *standards, size_t count)
+{
+    size_t i = 0;
+    while (i < count && standards[i] != NULL) {
+        i++;
+    }
+    return i;
+}
+
+void standards_tell_null(struct text *text, size_t index)
+{
+    text_add(text, "standards[");
+    text_add_unsigned(text, index);
+    text_add(text, "] is NULL: no standard has the id that was looked for.");
+}
+
+bool standards_have_rule(const ingle_standard *const *standards, size_t count, const char *id,
+                         struct nearest *nearest)
+{
+    const ingle_rule *rule;
+    for (size_t i = 0; i < count; i++) {
+        for (size_t j = 0; (rule = ingle_standard_rule_at(standards[i], j)) != NULL; j++) {
+            if (strcmp(ingle_rule_id(rule), id) == 0) {
+                return true;
+            }
+            nearest_offer(nearest, ingle_rule_id(rule));
+        }
+    }
+    return false;
 }
 
 const char *ingle_rule_id(const ingle_rule *rule)

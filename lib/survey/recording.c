@@ -63,22 +63,48 @@ static ingle_status refuse_choice(ingle_survey *survey, const ingle_quantity *qu
 {
     struct text text = error_start(survey, quantity);
     struct nearest nearest = nearest_start(choice);
-    text_add(&text, "one of ");
     for (size_t i = 0; i < quantity->choice_count; i++) {
         nearest_offer(&nearest, quantity->choices[i].id);
-        text_add(&text, i == 0 ? "" : ", ");
-        text_add(&text, quantity->choices[i].id);
     }
-    text_add(&text, " is due");
+    text_add(&text, "there is no such choice; ");
     if (nearest.best != NULL) {
-        text = error_start(survey, quantity);
-        text_add(&text, "there is no such choice; did you mean ");
+        text_add(&text, "did you mean ");
         text_add(&text, nearest.best);
         text_add(&text, "?");
-    } else {
-        text_add(&text, ".");
+        return INGLE_ERROR_UNKNOWN_CHOICE;
     }
+    for (size_t i = 0; i < quantity->choice_count; i++) {
+        text_add(&text, i == 0 ? "one of " : ", ");
+        text_add(&text, quantity->choices[i].id);
+    }
+    text_add(&text, " is due.");
     return INGLE_ERROR_UNKNOWN_CHOICE;
+}
+
+/* `trim has no item 2; 2 were added, counted from 0.` */
+static ingle_status refuse_item(ingle_survey *survey, struct text text,
+                                const ingle_quantity *quantity, size_t item, ingle_status status)
+{
+    const char *group = groups[quantity->group].id;
+    size_t count = ingle_survey_item_count(survey, group);
+    text_add(&text, group);
+    if (!groups[quantity->group].repeats) {
+        text_add(&text, " does not repeat: write ");
+        text_add(&text, quantity->id);
+        text_add(&text, ".");
+        return status;
+    }
+    text_add(&text, " has no item ");
+    text_add_unsigned(&text, item);
+    if (count == 0) {
+        text_add(&text, "; none was added yet (add_item).");
+    } else {
+        text_add(&text, "; ");
+        text_add_unsigned(&text, count);
+        text_add(&text, count == 1 ? " was" : " were");
+        text_add(&text, " added, counted from 0.");
+    }
+    return status;
 }
 
 /* ---- recording ------------------------------------------------------------------------------ */
@@ -131,7 +157,8 @@ ingle_status ingle_survey_set(ingle_survey *survey, const ingle_quantity *quanti
     }
     struct record *record = slot(survey, quantity_id(quantity), item);
     if (record == NULL) {
-        return refuse(survey, quantity, INGLE_ERROR_ARGUMENT);
+        return refuse_item(survey, error_start(survey, quantity), quantity, item,
+                           INGLE_ERROR_ARGUMENT);
     }
     ingle_status status = accept(survey, quantity, value);
     if (status == INGLE_OK) {
@@ -242,8 +269,15 @@ static const char *read_index(const char *digit, size_t *item)
     return digit;
 }
 
+/* What a path says. */
+struct path {
+    char id[64];
+    size_t item;
+    bool has_item; /* it gives an index; without one, `item` is 0 */
+};
+
 /* Splits `/trim/0/distance` or `/opening/width`. */
-static bool split_pointer(const char *pointer, struct text *id, size_t *item)
+static bool split_pointer(const char *pointer, struct text *id, struct path *split)
 {
     size_t group = strcspn(pointer + 1, "/");
     const char *rest = pointer + 1 + group;
@@ -253,7 +287,8 @@ static bool split_pointer(const char *pointer, struct text *id, size_t *item)
     text_add_bytes(id, pointer + 1, group);
     text_add(id, ".");
     if (rest[1] >= '0' && rest[1] <= '9') {
-        rest = read_index(rest + 1, item);
+        rest = read_index(rest + 1, &split->item);
+        split->has_item = true;
     }
     if (rest[0] != '/' || strchr(rest + 1, '/') != NULL) {
         return false;
@@ -263,43 +298,77 @@ static bool split_pointer(const char *pointer, struct text *id, size_t *item)
 }
 
 /* Splits `trim[0].distance` into `trim.distance` and 0; false where it is no path. */
-static bool split_path(const char *path, char *id, size_t capacity, size_t *item)
+static bool split_path(const char *path, struct path *split)
 {
     static const char survey[] = "/survey";
-    struct text text = text_start(id, capacity);
+    struct text text = text_start(split->id, sizeof split->id);
     const char *bracket = strchr(path, '[');
-    *item = 0;
+    split->item = 0;
+    split->has_item = false;
     if (strncmp(path, survey, sizeof survey - 1) == 0 && path[sizeof survey - 1] == '/') {
-        return split_pointer(path + sizeof survey - 1, &text, item);
+        return split_pointer(path + sizeof survey - 1, &text, split);
     }
     if (bracket == NULL) {
         text_add(&text, path);
         return text_end(&text, NULL) == INGLE_OK;
     }
-    const char *digit = read_index(bracket + 1, item);
+    const char *digit = read_index(bracket + 1, &split->item);
     if (digit == bracket + 1 || strncmp(digit, "].", 2) != 0) {
         return false;
     }
+    split->has_item = true;
     text_add_bytes(&text, path, (size_t)(bracket - path));
     text_add(&text, digit + 1);
     return text_end(&text, NULL) == INGLE_OK;
 }
 
-static ingle_status refuse_path(ingle_survey *survey, const char *path, const char *id)
+/* Starts what is to be said of a path. */
+static struct text path_error_start(ingle_survey *survey, const char *path)
 {
     struct text text = error_start(survey, NULL);
-    struct nearest nearest = nearest_start(id);
+    text_add(&text, path);
+    text_add(&text, ": ");
+    return text;
+}
+
+/* How a quantity is written: `opening.width`, `trim[0].distance`. */
+static void add_path(struct text *text, const ingle_quantity *quantity, size_t item)
+{
+    const char *group = groups[quantity->group].id;
+    text_add(text, group);
+    if (groups[quantity->group].repeats) {
+        text_add(text, "[");
+        text_add_unsigned(text, item);
+        text_add(text, "]");
+    }
+    text_add(text, quantity->id + strlen(group));
+}
+
+static ingle_status refuse_path(ingle_survey *survey, const char *path, const struct path *split)
+{
+    struct text text = path_error_start(survey, path);
+    struct nearest nearest = nearest_start(split->id);
     for (size_t i = 0; i < QUANTITY_COUNT; i++) {
         nearest_offer(&nearest, quantities[i].id);
     }
-    text_add(&text, path);
-    text_add(&text, ": ");
     text_add(&text, ingle_status_text(INGLE_ERROR_UNKNOWN_QUANTITY));
     if (nearest.best != NULL) {
         text_add(&text, " Did you mean ");
-        text_add(&text, nearest.best);
+        add_path(&text, ingle_quantity_find(nearest.best), split->item);
         text_add(&text, "?");
     }
+    return INGLE_ERROR_UNKNOWN_QUANTITY;
+}
+
+/* Without an index it could be any of the items. */
+static ingle_status refuse_without_item(ingle_survey *survey, const char *path,
+                                        const ingle_quantity *quantity)
+{
+    struct text text = path_error_start(survey, path);
+    text_add(&text, groups[quantity->group].id);
+    text_add(&text, " repeats: write ");
+    add_path(&text, quantity, 0);
+    text_add(&text, ".");
     return INGLE_ERROR_UNKNOWN_QUANTITY;
 }
 
@@ -319,13 +388,17 @@ static ingle_status record_flag(ingle_survey *survey, const ingle_quantity *quan
 static ingle_status find(ingle_survey *survey, const char *path, const ingle_quantity **quantity,
                          size_t *item)
 {
-    char id[64];
+    struct path split;
     const ingle_quantity *found =
-        split_path(path, id, sizeof id, item) ? ingle_quantity_find(id) : NULL;
+        split_path(path, &split) ? ingle_quantity_find(split.id) : NULL;
     if (found == NULL) {
-        return refuse_path(survey, path, id);
+        return refuse_path(survey, path, &split);
+    }
+    if (groups[found->group].repeats && !split.has_item) {
+        return refuse_without_item(survey, path, found);
     }
     *quantity = found;
+    *item = split.item;
     return INGLE_OK;
 }
 
@@ -342,10 +415,8 @@ ingle_status ingle_survey_find(ingle_survey *survey, const char *path,
         return status;
     }
     if (survey_record(survey, quantity_id(found), index) == NULL) {
-        struct text text = error_start(survey, NULL);
-        text_add(&text, path);
-        text_add(&text, ": the survey has no such item.");
-        return INGLE_ERROR_UNKNOWN_QUANTITY;
+        return refuse_item(survey, path_error_start(survey, path), found, index,
+                           INGLE_ERROR_UNKNOWN_QUANTITY);
     }
     *quantity = found;
     if (item != NULL) {

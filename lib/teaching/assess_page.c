@@ -4,6 +4,8 @@
  */
 #include "teaching/explain.h"
 
+#include "check/report.h"
+
 #include <ingle/assess.h>
 
 #include <string.h>
@@ -119,6 +121,9 @@ ingle_status ingle_assessment_page(const ingle_assessment *assessment, const ing
         assessment == NULL ? NULL : ingle_assessment_at(assessment, 0);
     if (first == NULL) {
         return INGLE_ERROR_ARGUMENT;
+    }
+    if (!explain_knows_rule(ingle_conformance_finding(first)->report, rule)) {
+        return INGLE_ERROR_UNKNOWN_RULE;
     }
     ingle_status status = page_start(&written, NULL, page, write, context, "How sure are we?");
     if (status != INGLE_OK) {

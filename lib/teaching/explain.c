@@ -5,6 +5,7 @@
 #include "teaching/explain.h"
 
 #include "base/memory.h"
+#include "base/nearest.h"
 #include "base/text.h"
 #include "check/report.h"
 
@@ -17,6 +18,13 @@ struct explaining {
     size_t stop;              /* whose findings are written */
     char words[EXPLAIN_WORDS]; /* of the cell at hand */
 };
+
+bool explain_knows_rule(const ingle_report *report, const char *rule)
+{
+    struct nearest nearest = nearest_start(rule == NULL ? "" : rule);
+    return rule == NULL ||
+           standards_have_rule(report->standards, report->standard_count, rule, &nearest);
+}
 
 static bool is_asked(const struct explaining *explaining, const ingle_finding *finding)
 {
@@ -302,6 +310,9 @@ ingle_status ingle_explain(const ingle_report *report, const ingle_page *page,
                  explaining.options.form <= INGLE_EXPLAIN_BRIEF;
     if (status != INGLE_OK || !known) {
         return status != INGLE_OK ? status : INGLE_ERROR_ARGUMENT;
+    }
+    if (!explain_knows_rule(report, explaining.options.rule)) {
+        return INGLE_ERROR_UNKNOWN_RULE;
     }
     status = page_start(&written, &report->allocator, page, write, context, "Findings");
     if (status != INGLE_OK) {

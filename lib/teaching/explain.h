@@ -30,6 +30,9 @@ void explain_measured(const ingle_finding *finding, const ingle_format *format, 
  */
 bool explain_is_seen(const ingle_finding *finding);
 
+/* Whether a rule is one of those that a report was judged by; NULL, which is for all, is. */
+bool explain_knows_rule(const ingle_report *report, const char *rule);
+
 /* A heading that names a finding, whole. */
 void explain_heading(struct page *page, const ingle_finding *finding);
 

@@ -4,6 +4,7 @@
 #include "base/memory.h"
 #include "base/nearest.h"
 #include "base/text.h"
+#include "standards/rule.h"
 
 #include <string.h>
 
@@ -28,26 +29,12 @@ static ingle_status refuse_range(const struct stepping *stepping, ingle_status s
                                : ingle_quantity_id(quantity));
 }
 
-static bool has_rule(const struct question *question, struct nearest *nearest)
-{
-    for (size_t i = 0; i < question->standard_count; i++) {
-        const ingle_standard *standard = question->standards[i];
-        for (size_t j = 0; j < ingle_standard_rule_count(standard); j++) {
-            const char *id = ingle_rule_id(ingle_standard_rule_at(standard, j));
-            if (strcmp(id, question->rule) == 0) {
-                return true;
-            }
-            nearest_offer(nearest, id);
-        }
-    }
-    return false;
-}
-
 static ingle_status find_rule(const struct stepping *stepping)
 {
     const struct question *question = &stepping->question;
     struct nearest nearest = nearest_start(question->rule == NULL ? "" : question->rule);
-    if (question->rule == NULL || has_rule(question, &nearest)) {
+    if (question->rule == NULL || standards_have_rule(question->standards, question->standard_count,
+                                                      question->rule, &nearest)) {
         return INGLE_OK;
     }
     stepping_refuse(stepping->error_text, INGLE_ERROR_UNKNOWN_RULE, question->rule);
@@ -67,6 +54,10 @@ static ingle_status take_question(struct stepping *stepping)
     if (question->survey == NULL || question->standards == NULL || question->standard_count == 0) {
         return question->survey == NULL ? INGLE_ERROR_ARGUMENT : INGLE_ERROR_NO_STANDARD;
     }
+    if (standards_first_null(question->standards, question->standard_count) <
+        question->standard_count) {
+        return INGLE_ERROR_UNKNOWN_STANDARD;
+    }
     ingle_status status =
         options_take(&stepping->how, sizeof stepping->how, question->check);
     if (status != INGLE_OK) {
@@ -77,6 +68,18 @@ static ingle_status take_question(struct stepping *stepping)
     stepping->how.without_remedies = 1;
     stepping->how.with_not_applicable = 0;
     return INGLE_OK;
+}
+
+static ingle_status refuse_question(const struct stepping *stepping, ingle_status status)
+{
+    const struct question *question = &stepping->question;
+    if (status != INGLE_ERROR_UNKNOWN_STANDARD) {
+        return stepping_refuse(stepping->error_text, status, NULL);
+    }
+    struct text text = text_start(stepping->error_text, WHATIF_ERROR_TEXT_SIZE);
+    standards_tell_null(&text, standards_first_null(question->standards,
+                                                    question->standard_count));
+    return status;
 }
 
 /* Whether a check failed for its values: others may do. */
@@ -128,7 +131,7 @@ ingle_status stepping_start(struct stepping *stepping, const ingle_allocator *al
     stepping->range = *range;
     ingle_status status = take_question(stepping);
     if (status != INGLE_OK) {
-        return stepping_refuse(error_text, status, NULL);
+        return refuse_question(stepping, status);
     }
     status = ingle_range_settle(&stepping->range, &stepping->count);
     if (status == INGLE_OK && !has_item(stepping)) {

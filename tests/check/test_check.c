@@ -702,6 +702,49 @@ static void expect_empty(const char *subject)
     assert_string_equal(ingle_report_error_subject(report), subject);
 }
 
+static void a_standard_that_is_none_is_told_by_its_index(void **state)
+{
+    (void)state;
+    const ingle_standard *standards[] = {ingle_standard_find("irc-2021"),
+                                         ingle_standard_find("irc-2022")};
+    ingle_solution *solution = NULL;
+    ingle_solve_options options = {.size = sizeof options, .rule = "hearth-frnt"};
+    ingle_range range = {.size = sizeof range, .quantity = ingle_quantity_find("hearth.front"),
+                         .from = INCHES(12), .to = INCHES(24), .step = INCHES(1)};
+    assert_int_equal(ingle_check(survey, standards, 2, NULL, report),
+                     INGLE_ERROR_UNKNOWN_STANDARD);
+    expect_empty("");
+    assert_non_null(strstr(ingle_report_error_text(report), "standards[1] is NULL"));
+    assert_int_equal(ingle_solution_new(NULL, &solution), INGLE_OK);
+    assert_int_equal(ingle_solve(survey, standards, 2, NULL, &range, &options, solution),
+                     INGLE_ERROR_UNKNOWN_STANDARD);
+    assert_non_null(strstr(ingle_solution_error_text(solution), "standards[1] is NULL"));
+    ingle_solution_free(solution);
+}
+
+static void a_standard_named_twice_is_adopted_once(void **state)
+{
+    (void)state;
+    const ingle_standard *irc = ingle_standard_find("irc-2021");
+    const ingle_standard *trade = ingle_standard_find("common-practice-us");
+    const ingle_standard *standards[] = {irc, trade, irc, trade, irc};
+    survey_at_the_limits(survey);
+    record("hearth.front", "19 in", NULL);
+    assert_int_equal(ingle_check(survey, standards, 2, NULL, report), INGLE_OK);
+    size_t findings = ingle_report_finding_count(report);
+    size_t notices = ingle_report_notice_count(report);
+    size_t missing = ingle_report_missing_count(report);
+    assert_int_equal(ingle_check(survey, standards, 5, NULL, report), INGLE_OK);
+    assert_int_equal(ingle_report_finding_count(report), findings);
+    assert_int_equal(ingle_report_notice_count(report), notices);
+    assert_int_equal(ingle_report_missing_count(report), missing);
+    assert_int_equal(ingle_report_standard_count(report), 2);
+    assert_ptr_equal(ingle_report_standard_at(report, 0), irc);
+    assert_ptr_equal(ingle_report_standard_at(report, 1), trade);
+    assert_null(ingle_report_standard_at(report, 2));
+    expect_verdict("hearth-front", "hearth.front", INGLE_FAILS); /* and it is the only one */
+}
+
 static void arguments_that_lack_are_refused(void **state)
 {
     (void)state;
@@ -780,7 +823,9 @@ static void contradictions_have_a_subject(void **state)
     record("flue.shape", "rectangular", NULL); /* but the liner is 13x13 */
     assert_int_equal(check_with("irc-2021", NULL), INGLE_ERROR_CONTRADICTION);
     expect_empty("/survey/flue/shape");
-    assert_non_null(strstr(ingle_report_error_text(report), "flue.shape"));
+    assert_string_equal(ingle_report_error_text(report),
+                        "flue.shape: Two things recorded cannot both be so: flue.shape is "
+                        "rectangular, and flue.liner is 13x13.");
     record("flue.shape", "square", NULL);
     check("irc-2021");
     assert_string_equal(ingle_report_error_text(report), "");
@@ -789,9 +834,13 @@ static void contradictions_have_a_subject(void **state)
     record("flue.diameter", "8 in", NULL);
     assert_int_equal(check_with("irc-2021", NULL), INGLE_ERROR_CONTRADICTION);
     expect_empty("/survey/flue/liner");
-    record("flue.width", "8 in", NULL);
+    assert_non_null(strstr(ingle_report_error_text(report),
+                           "flue.liner is 13x13, and flue.diameter is 8 in."));
+    record("flue.width", "8 1/2 in", NULL);
     assert_int_equal(check_with("irc-2021", NULL), INGLE_ERROR_CONTRADICTION);
     expect_empty("/survey/flue/diameter");
+    assert_non_null(strstr(ingle_report_error_text(report),
+                           "flue.diameter is 8 in, and flue.width is 8 1/2 in."));
 }
 
 /* 240 in x 144 in are 34 560 in2; 63 bits hold some 14 296 in2. */
@@ -1031,6 +1080,8 @@ int main(void)
         TEST(amendments_stand_in_their_findings),
         TEST(notices_are_given_once),
         TEST(common_practice_says_that_it_is_advice),
+        TEST(a_standard_that_is_none_is_told_by_its_index),
+        TEST(a_standard_named_twice_is_adopted_once),
         TEST(arguments_that_lack_are_refused),
         TEST(options_of_other_releases),
         TEST(options_leave_out_what_they_say),

@@ -132,7 +132,8 @@ class BadInput(unittest.TestCase):
                 self.refused("usage", verb, *words, file.name, file.name)
 
     def test_a_rule_that_is_not_there_is_not_explained(self):
-        self.refused("unknown-rule", "explain", "--rule", "hearth-frnt", says="hearth-front")
+        for words in (["explain"], ["assess"], ["assess", "--format", "svg"]):
+            self.refused("unknown-rule", *words, "--rule", "hearth-frnt", says="hearth-front")
 
 
 class Output(unittest.TestCase):

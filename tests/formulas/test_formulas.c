@@ -788,6 +788,7 @@ static void contradict(enum quantity_id first, int64_t first_value, enum quantit
     assert_int_equal(flue_contradicts(&calculation), due != QUANTITY_NONE);
     assert_int_equal(calculation.at_fault, due);
     if (due != QUANTITY_NONE) {
+        assert_int_equal(calculation.against, due == first ? second : first);
         expect_outcome(OUTCOME_CONTRADICTION);
         assert_int_equal(calculation_quantity(&calculation, QUANTITY_FLUE_NET_AREA, &area),
                          OUTCOME_CONTRADICTION);

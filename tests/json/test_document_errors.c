@@ -133,7 +133,7 @@ static void survey_errors(void **state)
         {HEARTH "`label`: `a`}}}", INGLE_ERROR_UNKNOWN_NAME, "/survey/hearth/label", 2, 23, NULL},
         {HEAD "`survey`: {`appliance`: {`kind`: `masonry-fireplace`, `fuel`: `wood`},\n`flue`: "
               "{`liner`: `8.5x13`, `shape`: `square`}}}",
-         INGLE_ERROR_CONTRADICTION, "/survey/flue/shape", 3, 38, NULL},
+         INGLE_ERROR_CONTRADICTION, "/survey/flue/shape", 3, 38, "flue.liner is 8.5x13"},
     };
     EXPECT_REFUSALS(refusals);
 }

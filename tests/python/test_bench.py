@@ -21,6 +21,10 @@ SHORT = {"id": "alder-lane_parlour", "standards": ["irc-2021"],
          "survey": {"appliance": {"kind": "masonry-fireplace"},
                     "opening": {"width": "36 in", "height": "24 in"},
                     "hearth": {"front": "19 15/16 in", "left": "12 in", "right": "11 in"}}}
+TAPED = dict(SHORT, survey=dict(SHORT["survey"], opening={"width": "36 in", "height": "30 in"},
+                                tape={"class": "class-ii", "graduation": "1/16 in"}))
+DRAWN = {"standards": ["irc-2021"],
+         "survey": dict(SHORT["survey"], flue={"diameter": "10 3/4 in", "above-hearth": "15 ft"})}
 BUILT = ["irc-2000", "irc-2021", "sbc-1990s"]
 TOWN = {"amendments": [{"standard": "irc-2021", "rule": "hearth-front",
                         "set": {"large": "24 in"}, "citation": "by-law 7-2"}]}
@@ -194,6 +198,10 @@ class Errors(unittest.TestCase):
             self.refuse("encoding", call, title="a\0b")
         self.refuse("unknown-name", ingle.explain, SHORT, least="fail", near="fails")
         self.refuse("unknown-name", ingle.explain, SHORT, form="breif", near="brief")
+        self.refuse("unknown-rule", ingle.explain, SHORT, rule="hearth-frnt", near="hearth-front")
+        self.refuse("unknown-rule", ingle.explain, SHORT, rule="furniture-distance")
+        self.assertTrue(ingle.explain(SHORT, rule="furniture-distance",
+                                      standards=["irc-2021", "common-practice-us"]))
         self.refuse("unknown-name", ingle.draw, SHORT, "pln", near="plan")
         self.refuse("nothing-measured", ingle.draw,
                     {"standards": ["irc-2021"], "survey": {}})
@@ -239,7 +247,9 @@ class Writing(unittest.TestCase):
                  lambda: ingle.sweep_csv(SHORT, "opening.height", **HEIGHT),
                  lambda: ingle.sweep_plot(SHORT, "opening.height", **HEIGHT),
                  lambda: ingle.compare_page(SHORT), lambda: ingle.worksheet_page(SHORT),
-                 lambda: ingle.exercise_page("irc-2021")]
+                 lambda: ingle.exercise_page("irc-2021"), lambda: ingle.assess(SHORT),
+                 lambda: ingle.probability_plot(TAPED, "hearth-front"),
+                 lambda: ingle.draft_page(DRAWN), lambda: ingle.draft_plot(DRAWN)]
         for number, call in enumerate(calls):
             for raised in (MemoryError, KeyboardInterrupt, ZeroDivisionError("in the middle")):
                 took = []

@@ -105,6 +105,58 @@ class Estimate(unittest.TestCase):
         self.assertAlmostEqual(again["results"]["frontal-velocity"]["value"], 0.24384, 9)
 
 
+class Written(unittest.TestCase):
+    """Pages and plots: the bytes that the command writes, of documents and of surveys."""
+
+    def written(self, *words, document=None):
+        done = subprocess.run([os.environ["INGLE_COMMAND"], "draft", *words],
+                              input=json.dumps(document or DOCUMENT).encode(), capture_output=True,
+                              check=True)
+        return done.stdout.decode("utf-8")
+
+    def test_pages(self):
+        for format_ in ("text", "markdown", "html"):
+            with self.subTest(format_):
+                self.assertEqual(ingle.draft_page(DOCUMENT, format_),
+                                 self.written("--format", format_))
+        self.assertEqual(ingle.draft_page(json.dumps(DOCUMENT), width=60, unit="m", rise="150 F"),
+                         self.written("--format", "text", "--width", "60", "--unit", "m",
+                                      "--rise", "150 F"))
+        self.assertTrue(ingle.draft_page(DOCUMENT, title="A & B").startswith("A & B\n====="))
+
+    def test_plots(self):
+        self.assertEqual(ingle.draft_plot(DOCUMENT), self.written("--format", "svg"))
+        self.assertEqual(ingle.draft_plot(DOCUMENT, unit="m", inlet="sharp", height="20 ft",
+                                          standards=["common-practice-us"]),
+                         self.written("--format", "svg", "--unit", "m", "--inlet", "sharp",
+                                      "--height", "20 ft", "--standard", "common-practice-us"))
+        metric = dict(DOCUMENT, unit="mm")
+        self.assertEqual(ingle.draft_plot(metric), self.written("--format", "svg",
+                                                                document=metric))
+        self.assertIn("A &amp; B", ingle.draft_plot(DOCUMENT, title="A & B"))
+
+    def test_surveys(self):
+        """A survey knows no unit: the document's default is its standard's."""
+        named = {"unit": ingle.standards["irc-2021"].unit, "standards": ["irc-2021"]}
+        self.assertEqual(ingle.draft_plot(survey(), **named), ingle.draft_plot(DOCUMENT))
+        self.assertEqual(ingle.draft_page(survey(), **named), ingle.draft_page(DOCUMENT))
+        self.assertTrue(ingle.draft_plot(survey()).startswith("<svg"))
+
+    def test_what_cannot_be(self):
+        for call in (ingle.draft_page, ingle.draft_plot):
+            with self.assertRaisesRegex(TypeError, "did you mean 'height'"):
+                call(DOCUMENT, hight="20 ft")
+            with self.assertRaisesRegex(ingle.IngleError, "lacks") as caught:
+                call({"standards": ["irc-2021"], "survey": {}})
+            self.assertIsNone(caught.exception.line)
+            with self.assertRaises(ingle.IngleError) as caught:
+                call("{")
+            self.assertEqual((caught.exception.code, caught.exception.line), ("json", 1))
+        with self.assertRaises(ingle.IngleError) as caught:
+            ingle.draft_plot(DOCUMENT, room_pressure=-50)  # nothing drives a flow
+        self.assertEqual(caught.exception.code, "nothing-measured")
+
+
 class Guide(unittest.TestCase):
     """What docs/draft.md shows is what comes out."""
 

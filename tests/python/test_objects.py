@@ -4,6 +4,7 @@
 import ctypes
 import ctypes.util
 import gc
+import json
 import os
 import pickle
 import shutil
@@ -201,8 +202,21 @@ class Surveys(unittest.TestCase):
                 call("flues")
 
     def test_floats_are_refused(self):
-        with self.assertRaises(TypeError):
+        with self.assertRaisesRegex(TypeError, r"not float.*Decimal\(repr\(number\)\)"):
             ingle.Survey().set("opening.width", 36.5, unit="in")
+        said = ingle.Survey().set("opening.width", Decimal(repr(36.5)), unit="in")
+        self.assertEqual(said.fraction("in"), Fraction(73, 2))
+
+    def test_floats_of_documents_are_what_they_print_as(self):
+        for number, exact in ((19.9375, Fraction(319, 16)), (0.1 + 20, Fraction(201, 10)),
+                              # To the nearest nanometre: 19.80000000000000071 in is no whole one.
+                              (6.6 * 3, Fraction(198, 10))):
+            report = ingle.check({"standards": ["irc-2021"], "unit": "in",
+                                  "survey": {"appliance": {"kind": "masonry-fireplace"},
+                                             "hearth": {"front": number}}})
+            measured = next(each["measured"] for each in report["findings"]
+                            if each["rule"] == "hearth-front")
+            self.assertEqual(Fraction(str(measured["value"])), exact)
 
     def test_paths_are_read_as_the_library_reads_them(self):
         survey = ingle.Survey()
@@ -291,6 +305,57 @@ class Reports(unittest.TestCase):
             with self.subTest(words), self.assertRaises(ingle.IngleError) as caught:
                 by_law.set(*words, citation="By-law")
             self.assertEqual(caught.exception.code, code)
+        with self.assertRaises(ingle.IngleError) as caught:
+            by_law.set("irc-2021", "hearth-front", "large", "24 in", citation=" ")
+        self.assertEqual(caught.exception.code, "no-citation")
+        with self.assertRaisesRegex(ingle.IngleError, "state and no number"):
+            by_law.set("irc-2021", "damper-present", "state", "removed", citation="By-law")
+        with self.assertRaisesRegex(ingle.IngleError, "It has usual"):
+            by_law.set("common-practice-us", "insert-hearth-front", "limit", "20 in",
+                       citation="By-law")
+
+    def test_a_finding_tells_its_section_and_basis(self):
+        """As the document of the same report does, of every finding."""
+        written = ingle.check({
+            "standards": ["irc-2021", "common-practice-us"],
+            "survey": {"appliance": {"kind": "masonry-fireplace"},
+                       "opening": {"width": "36 in", "height": "24 in"},
+                       "hearth": {"front": "19 15/16 in"}}}, working=False)["findings"]
+        survey = ingle.Survey()
+        for path, value in (("appliance.kind", "masonry-fireplace"), ("opening.width", "36 in"),
+                            ("opening.height", "24 in"), ("hearth.front", "19 15/16 in")):
+            survey.set(path, value)
+        report = ingle.Report(survey, ["irc-2021", "common-practice-us"])
+        self.assertEqual([(each.rule.id, each.section, each.basis) for each in report],
+                         [(each["rule"], each["section"], each["basis"]) for each in written])
+
+    def test_a_rule_tells_its_standards(self):
+        for id_, rows in ingle.rules.items():
+            for rule in rows:
+                having = [each for each in ingle.standards.values() if rule in each.rules]
+                self.assertEqual(rule.standards, tuple(having))
+                for standard in having:
+                    self.assertIn(standard.id, repr(rule))
+        self.assertIn("hearth-front of irc-", repr(found(
+            ingle.Report(short_hearth(), "irc-2021"), "hearth-front").rule))
+
+    def test_a_standard_named_twice_is_adopted_once(self):
+        survey = short_hearth()
+        self.assertEqual(len(ingle.Report(survey, ["irc-2021", "irc-2021"])),
+                         len(ingle.Report(survey, ["irc-2021"])))
+
+    def test_documents_as_text(self):
+        document = {"standards": ["irc-2021"], "survey": {"appliance": {"kind": "stoev"}}}
+        for given, line in ((document, None), (json.dumps(document), 1),
+                            (json.dumps(document).encode(), 1)):
+            with self.assertRaisesRegex(ingle.IngleError, "did you mean stove") as caught:
+                ingle.check(given)
+            self.assertEqual(caught.exception.line, line)
+        document["survey"]["appliance"]["kind"] = "stove"
+        self.assertEqual(ingle.check(json.dumps(document)), ingle.check(document))
+        document["survey"]["appliance"]["kind"] = "hearth"
+        with self.assertRaisesRegex(ingle.IngleError, "no such choice; one of masonry-fireplace,"):
+            ingle.check(document)
 
     def test_what_is_missing(self):
         survey = short_hearth()
@@ -304,6 +369,17 @@ class Reports(unittest.TestCase):
         missing = next(each for each in report.missing if each.quantity.id == "hearth.front")
         self.assertEqual(missing.subject, "/survey/hearth/front")
         self.assertIn("hearth-front", missing.rules)
+
+    def test_items_that_are_not_there(self):
+        survey = ingle.Survey()
+        for path, code, says in (
+                ("trim[0].distance", "argument", "trim has no item 0"),
+                ("trim.distance", "unknown-quantity", r"write trim\[0\]\.distance"),
+                ("trim[0].distanse", "unknown-quantity", r"mean trim\[0\]\.distance")):
+            with self.subTest(path):
+                with self.assertRaisesRegex(ingle.IngleError, says) as caught:
+                    survey.set(path, "10 in")
+                self.assertEqual((caught.exception.code, caught.exception.at), (code, path))
 
     def test_a_report_is_a_sequence(self):
         report = ingle.Report(short_hearth(), ["irc-2021", ingle.standards["irc-2024"]])

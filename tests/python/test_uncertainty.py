@@ -1,8 +1,11 @@
 # SPDX-License-Identifier: MIT
 """Probabilities through the objects of the package and through its documents."""
 
+import json
 import math
+import os
 import statistics
+import subprocess
 import unittest
 
 import ingle
@@ -133,6 +136,58 @@ class Documents(unittest.TestCase):
         with self.assertRaises(ingle.IngleError) as caught:
             ingle.check(self.DOCUMENT, probability=ingle.Probability("four-way"))
         self.assertEqual(caught.exception.code, "argument")
+
+    def command(self, *words):
+        done = subprocess.run([os.environ["INGLE_COMMAND"], "assess", *words],
+                              input=json.dumps(self.DOCUMENT).encode(), capture_output=True,
+                              check=True)
+        return done.stdout.decode("utf-8")
+
+    def test_a_page_is_the_command_s(self):
+        for format_ in ("text", "markdown", "html"):
+            self.assertEqual(ingle.assess(self.DOCUMENT, format_),
+                             self.command("--format", format_))
+        asked = ingle.Probability("four-way", 1, trials=2000, seed=7, separate_tapes=True)
+        self.assertEqual(
+            ingle.assess(json.dumps(self.DOCUMENT), rule="flue-area", probability=asked,
+                         unit="mm", width=60),
+            self.command("--rule", "flue-area", "--decision", "four-way", "--guard-band", "1",
+                         "--monte-carlo", "2000", "--seed", "7", "--separate-tapes", "--unit", "mm",
+                         "--width", "60"))
+        self.assertTrue(ingle.assess(self.DOCUMENT, title="A & B").startswith("A & B\n====="))
+
+    def test_a_plot_is_the_command_s(self):
+        words = ["--format", "svg", "--rule", "flue-area"]
+        plot = ingle.probability_plot(self.DOCUMENT, "flue-area")
+        self.assertEqual(plot, self.command(*words))
+        self.assertEqual(
+            ingle.probability_plot(self.DOCUMENT, "flue-area", unit="mm",
+                                   standards=["irc-2024"],
+                                   probability=ingle.Probability("four-way", 1)),
+            self.command(*words, "--unit", "mm", "--standard", "irc-2024", "--decision",
+                         "four-way", "--guard-band", "1"))
+        self.assertIn("A &amp; B", ingle.probability_plot(self.DOCUMENT, "flue-area",
+                                                          title="A & B"))
+        # That of the objects: of a survey that knows no unit, in the standard's.
+        self.assertEqual(conformance(ingle.Assessment(judged())).plot("in"), plot)
+
+    def test_what_cannot_be_written(self):
+        bare = {"standards": ["irc-2021"], "survey": {"appliance": {"kind": "masonry-fireplace"}}}
+        for code, call in (
+                ("unknown-rule", lambda: ingle.assess(self.DOCUMENT, rule="flue-aera")),
+                ("unknown-rule", lambda: ingle.probability_plot(self.DOCUMENT, "flue-aera")),
+                # Without a finding on the rule, and without a tape.
+                ("nothing-measured",
+                 lambda: ingle.probability_plot(self.DOCUMENT, "trim-abutting")),
+                ("nothing-measured", lambda: ingle.probability_plot(bare, "flue-area")),
+                ("argument", lambda: ingle.assess(
+                    self.DOCUMENT, probability=ingle.Probability("four-way"))),
+                ("unknown-name", lambda: ingle.assess(self.DOCUMENT, "svg"))):
+            with self.assertRaises(ingle.IngleError) as caught:
+                call()
+            self.assertEqual(caught.exception.code, code)
+        with self.assertRaisesRegex(ingle.IngleError, "mean flue-area"):
+            ingle.assess(self.DOCUMENT, rule="flue-aera")
 
 
 if __name__ == "__main__":

@@ -5,6 +5,7 @@
 
 #include <setjmp.h>
 #include <stdarg.h>
+#include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
 #include <string.h>
@@ -208,6 +209,64 @@ static void names_that_are_not_known_are_refused(void **state)
                    INGLE_ERROR_UNKNOWN_RULE, 0, "insert-hearth-front: ");
 }
 
+static void the_numbers_of_a_rule_are_told_where_none_is_near(void **state)
+{
+    (void)state;
+    /* docs/rules.md: hearth-front of the residential code has small, large and threshold; the
+       insert's hearth of common practice has usual; damper-present has a state alone. */
+    set("irc-2021", "hearth-front", "depth", "24 in", "a");
+    assert_non_null(strstr(ingle_amendments_error_text(amendments), "small"));
+    assert_non_null(strstr(ingle_amendments_error_text(amendments), "large"));
+    assert_non_null(strstr(ingle_amendments_error_text(amendments), "threshold"));
+    expect_refused(set("common-practice-us", "insert-hearth-front", "limit", "20 in", "a"),
+                   INGLE_ERROR_UNKNOWN_NUMBER, 0, "It has usual.");
+    expect_refused(set("irc-2021", "damper-present", "limit", "20 in", "a"),
+                   INGLE_ERROR_UNKNOWN_NUMBER, 0, "It has none that an amendment can set.");
+    expect_refused(set("irc-2021", "damper-present", "stat", "20 in", "a"),
+                   INGLE_ERROR_UNKNOWN_NUMBER, 0, "It has none that an amendment can set.");
+}
+
+/* Whatever the standard: what the sentence names are the numbers that can be set, all of them. */
+static void every_number_is_told_whole(void **state)
+{
+    (void)state;
+    const ingle_standard *standard;
+    const ingle_rule *rule;
+    for (size_t s = 0; (standard = ingle_standard_at(s)) != NULL; s++) {
+        for (size_t r = 0; (rule = ingle_standard_rule_at(standard, r)) != NULL; r++) {
+            set(ingle_standard_id(standard), ingle_rule_id(rule), "zzzzzzzzzzzz", "1 in", "a");
+            const char *text = ingle_amendments_error_text(amendments);
+            assert_int_equal(text[strlen(text) - 1], '.');
+            for (size_t n = 0; n < ingle_rule_number_count(rule); n++) {
+                ingle_amount amount;
+                ingle_rule_number_at(rule, n, &amount);
+                bool told = strstr(text, ingle_rule_number_name(rule, n)) != NULL;
+                assert_true(told || !ingle_dimension_is_amount(amount.dimension));
+            }
+        }
+    }
+}
+
+static void a_state_is_no_number(void **state)
+{
+    (void)state;
+    expect_refused(set("irc-2021", "damper-present", "state", "removed", "a"),
+                   INGLE_ERROR_DIMENSION, 0,
+                   "state: This is a state and no number; an amendment cannot set it.");
+}
+
+static void a_citation_is_needed(void **state)
+{
+    (void)state;
+    static const char *const blank[] = {"", " ", "\t", " \r\n "};
+    for (size_t i = 0; i < sizeof blank / sizeof blank[0]; i++) {
+        expect_refused(set("irc-2021", "hearth-front", "large", "24 in", blank[i]),
+                       INGLE_ERROR_NO_CITATION, 0, "citation");
+    }
+    assert_int_equal(set("irc-2021", "hearth-front", "large", "24 in", " 7"), INGLE_OK);
+    assert_string_equal(apply("irc-2021", "hearth-front"), " 7");
+}
+
 static void amounts_that_are_none_are_refused(void **state)
 {
     (void)state;
@@ -275,6 +334,10 @@ int main(void)
         TEST(the_number_is_that_of_the_edition),
         TEST(citations_are_copied),
         TEST(names_that_are_not_known_are_refused),
+        TEST(the_numbers_of_a_rule_are_told_where_none_is_near),
+        TEST(every_number_is_told_whole),
+        TEST(a_state_is_no_number),
+        TEST(a_citation_is_needed),
         TEST(amounts_that_are_none_are_refused),
         TEST(arguments_that_lack_are_refused),
         TEST(a_cleared_list_is_as_new),

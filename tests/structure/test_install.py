@@ -7,6 +7,7 @@ in NAME.expected.
 """
 import json
 import os
+import re
 import shlex
 import subprocess
 import tempfile
@@ -62,11 +63,14 @@ class Install(unittest.TestCase):
             raise AssertionError("%s is installed %d times" % (name, len(found)))
         return found[0]
 
-    def flags(self, *asked):
-        """What pkg-config says, of the installed copy and nothing else."""
-        environment = dict(os.environ, PKG_CONFIG_LIBDIR=str(self.package.parent),
+    def flags(self, *asked, package="ingle"):
+        """What pkg-config says of the installed copy and, for JSON, of the json-c it rests on."""
+        folders = [str(self.package.parent)]
+        if package != "ingle":
+            folders += done(["pkg-config", "--variable=pcfiledir", "json-c"]).split()
+        environment = dict(os.environ, PKG_CONFIG_LIBDIR=":".join(folders),
                            PKG_CONFIG_PATH="", PKG_CONFIG_SYSROOT_DIR=str(self.root))
-        return shlex.split(done(["pkg-config", *asked, "ingle"], env=environment))
+        return shlex.split(done(["pkg-config", *asked, package], env=environment))
 
     def build(self, source, program, flags):
         return run([*COMPILER, source, "-o", program, *flags, *self.extra])
@@ -81,6 +85,18 @@ class Install(unittest.TestCase):
                 expected = source.with_suffix(".expected").read_text(encoding="utf-8")
                 self.assertEqual(ran.stdout, expected)
                 self.assertEqual((ran.returncode, ran.stderr), (0, ""))
+
+    def test_the_readme_s_json_program_is_built_by_its_package(self):
+        readme = (source_tree.ROOT / "README.md").read_text(encoding="utf-8")
+        source = self.root / "json.c"
+        source.write_text(re.findall(r"```c\n(.*?)```", readme, re.DOTALL)[1], encoding="utf-8")
+        program = self.root / "json"
+        built = self.build(source, program,
+                           self.flags("--cflags", "--libs", package="ingle-json"))
+        self.assertEqual((built.returncode, built.stderr), (0, ""))
+        ran = run([program], env=dict(os.environ, LD_LIBRARY_PATH=str(self.library)))
+        self.assertEqual((ran.returncode, ran.stderr), (0, ""))
+        self.assertEqual(json.loads(ran.stdout)["verdict"], "fails")
 
     def test_examples_need_the_flags(self):
         for source in source_tree.files("examples/c", ".c"):

@@ -16,6 +16,7 @@ import source_tree
 README = (source_tree.ROOT / "README.md").read_text(encoding="utf-8")
 COMMAND = os.environ["INGLE_COMMAND"]
 LIBRARY = pathlib.Path(os.environ["INGLE_LIBRARY"])
+JSON_LIBRARY = pathlib.Path(os.environ["INGLE_JSON_LIBRARY"])
 BUILD = pathlib.Path(os.environ["MESON_BUILD_ROOT"])
 
 
@@ -39,18 +40,34 @@ class Readme(unittest.TestCase):
     def test_survey(self):
         self.assertIn(judged(blocks("json")[1])["verdict"], ("fails", "too-close"))
 
-    def test_c(self):
+    def built(self, block, *libraries):
+        """What a C program of the page prints, which has nothing but the page to go by."""
         with tempfile.TemporaryDirectory() as folder:
             source = pathlib.Path(folder, "first.c")
-            source.write_text(blocks("c")[0], encoding="utf-8")
+            source.write_text(blocks("c")[block], encoding="utf-8")
             program = str(source.with_suffix(""))
             subprocess.run(os.environ["CC"].split() + [
                 "-std=c11", "-Wall", "-Werror", str(source), f"-I{source_tree.ROOT / 'include'}",
-                f"-I{BUILD / 'include'}", str(LIBRARY), f"-Wl,-rpath,{LIBRARY.parent}", "-o",
+                f"-I{source_tree.ROOT / 'bindings/json'}", f"-I{BUILD / 'include'}",
+                *map(str, libraries), *(f"-Wl,-rpath,{each.parent}" for each in libraries), "-o",
                 program], check=True)
-            done = subprocess.run([program], capture_output=True, text=True, check=True)
+            return subprocess.run([program], capture_output=True, text=True, check=True).stdout
+
+    def test_c(self):
         # IRC 2021, R1001.10: 20 in for an opening of exactly 6 square feet.
-        self.assertIn("19 15/16 in measured, at least 20 in is required", done.stdout)
+        self.assertIn("19 15/16 in measured, at least 20 in is required", self.built(0, LIBRARY))
+
+    def test_json_in_c(self):
+        report = json.loads(self.built(1, LIBRARY, JSON_LIBRARY))
+        finding = next(each for each in report["findings"] if each["rule"] == "hearth-front")
+        # As above.
+        self.assertEqual((finding["verdict"], finding["required"]["text"]), ("fails", "20 in"))
+
+    def test_libraries_are_named(self):
+        """What an embedder has to know of: both libraries, their packages and their variables."""
+        for word in ("pkg-config ingle-json", "ingle-json.h", "INGLE_LIBRARY",
+                     "INGLE_JSON_LIBRARY"):
+            self.assertIn(word, README)
 
     def test_python(self):
         environment = dict(os.environ, PYTHONPATH=str(source_tree.ROOT / "bindings/python"))

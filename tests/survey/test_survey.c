@@ -276,6 +276,34 @@ static void paths_that_are_none_are_refused(void **state)
     expect_nothing("trim.distance", 0);
 }
 
+static void the_sentence_tells_of_items(void **state)
+{
+    (void)state;
+    const ingle_quantity *quantity = NULL;
+    refused("trim[0].distance", "6 in", NULL, INGLE_ERROR_ARGUMENT,
+            WORDS("trim has no item 0; none was added yet (add_item)."));
+    refused("trim.distance", "6 in", NULL, INGLE_ERROR_UNKNOWN_QUANTITY,
+            WORDS("trim.distance: trim repeats: write trim[0].distance."));
+    assert_int_equal(ingle_survey_find(survey, "/survey/wall/clearance", &quantity, NULL),
+                     INGLE_ERROR_UNKNOWN_QUANTITY);
+    assert_non_null(strstr(ingle_survey_error_text(survey),
+                           "wall repeats: write wall[0].clearance."));
+    ingle_survey_add_item(survey, "trim", NULL, NULL);
+    /* With one item there, too: a second one would make it another. */
+    refused("trim.distance", "6 in", NULL, INGLE_ERROR_UNKNOWN_QUANTITY, WORDS("trim repeats"));
+    expect_nothing("trim.distance", 0);
+    refused("trim[1].side", "above", NULL, INGLE_ERROR_ARGUMENT,
+            WORDS("trim has no item 1; 1 was added, counted from 0."));
+    ingle_survey_add_item(survey, "trim", NULL, NULL);
+    assert_int_equal(ingle_survey_find(survey, "trim[2].side", &quantity, NULL),
+                     INGLE_ERROR_UNKNOWN_QUANTITY);
+    assert_non_null(strstr(ingle_survey_error_text(survey),
+                           "trim[2].side: trim has no item 2; 2 were added, counted from 0."));
+    refused("opening[1].width", "6 in", NULL, INGLE_ERROR_ARGUMENT,
+            WORDS("opening does not repeat: write opening.width."));
+    assert_null(quantity);
+}
+
 static void pointers_of_reports_are_paths(void **state)
 {
     (void)state;
@@ -333,7 +361,9 @@ static void the_sentence_names_what_was_meant(void **state)
             WORDS("opening.widht", "Did you mean opening.width?"));
     refused("hearth.frnt", "16 in", NULL, INGLE_ERROR_UNKNOWN_QUANTITY, WORDS("hearth.front?"));
     refused("trim[0].distanse", "6 in", NULL, INGLE_ERROR_UNKNOWN_QUANTITY,
-            WORDS("trim[0].distanse", "trim.distance?"));
+            WORDS("trim[0].distanse", "Did you mean trim[0].distance?"));
+    refused("trim[7].distanse", "6 in", NULL, INGLE_ERROR_UNKNOWN_QUANTITY,
+            WORDS("Did you mean trim[7].distance?"));
     refused("flue.liner", "13x31", NULL, INGLE_ERROR_UNKNOWN_CHOICE,
             WORDS("flue.liner", "did you mean 13x13?"));
     refused("appliance.fuel", "hydrogen", NULL, INGLE_ERROR_UNKNOWN_CHOICE,
@@ -678,6 +708,7 @@ int main(void)
         SURVEY_TEST(choices_and_flags_are_recorded_by_name),
         SURVEY_TEST(items_are_recorded_by_their_index),
         SURVEY_TEST(paths_that_are_none_are_refused),
+        SURVEY_TEST(the_sentence_tells_of_items),
         SURVEY_TEST(pointers_of_reports_are_paths),
         SURVEY_TEST(a_copy_holds_the_same_and_is_its_own),
         SURVEY_TEST(the_sentence_names_what_was_meant),

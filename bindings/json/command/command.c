@@ -191,6 +191,34 @@ int command_read_range(struct command *command, ingle_range *range)
     return status == INGLE_OK ? DONE : command_fail_in_file(command, status, NULL);
 }
 
+/* More rules than all standards have together. */
+enum { RULES_MOST = 8192 };
+
+int command_find_rule(struct command *command)
+{
+    const ingle_report *report = ingle_json_report(command->json);
+    const char *rule = command->options.given[OPTION_RULE];
+    const char *names[RULES_MOST];
+    size_t count = 0;
+    if (rule == NULL) {
+        return DONE;
+    }
+    for (size_t i = 0; i < ingle_report_standard_count(report); i++) {
+        const ingle_standard *standard = ingle_report_standard_at(report, i);
+        for (size_t j = 0; j < ingle_standard_rule_count(standard) && count < RULES_MOST; j++) {
+            names[count] = ingle_rule_id(ingle_standard_rule_at(standard, j));
+            if (strcmp(names[count++], rule) == 0) {
+                return DONE;
+            }
+        }
+    }
+    struct known_words known = {names, count, ""};
+    struct complaint complaint = {.length = 0};
+    complain_of_word(&complaint, "None of the standards has a rule", rule, &known,
+                     "See `ingle list rules`.");
+    return command_fail(command, INGLE_ERROR_UNKNOWN_RULE, complaint.text);
+}
+
 /* ---- output --------------------------------------------------------------------------------- */
 
 int32_t command_write(void *context, const char *text, size_t length)

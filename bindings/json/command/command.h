@@ -44,6 +44,9 @@ int command_read_survey(struct command *command);
 /* The same, and makes a range of --quantity, --from, --to and --step. */
 int command_read_range(struct command *command, ingle_range *range);
 
+/* Complains of a --rule that no standard of the survey read has; DONE if one has it, or without. */
+int command_find_rule(struct command *command);
+
 /* What --format and --width ask of a page, text without it; false if --format asks for none. */
 bool command_page(struct command *command, ingle_page *page);
 

@@ -56,11 +56,14 @@ static ingle_status refuse_number(struct json_reader *reader, const struct amend
     }
 }
 
-/* A state is the name of a choice, or yes or no: another one would be another rule. */
-static ingle_status refuse_state(struct json_reader *reader, uint32_t member)
+/* What the library says of a state: it is no number of a document. */
+static ingle_status refuse_state(struct json_reader *reader, const struct amendment *amendment,
+                                 const char *number, uint32_t member)
 {
-    return json_refuse_name(&reader->error, member, INGLE_ERROR_UNKNOWN_NUMBER,
-                            "This is a state and no number; an amendment cannot set it.");
+    ingle_amendments_set_text(reader->amendments, amendment->standard, amendment->rule, number, "",
+                              0, NULL, amendment->citation);
+    return json_refuse_name(&reader->error, member, INGLE_ERROR_UNKNOWN_NUMBER, "%s",
+                            ingle_amendments_error_text(reader->amendments));
 }
 
 static ingle_status set_number(struct json_reader *reader, const struct amendment *amendment,
@@ -71,7 +74,7 @@ static ingle_status set_number(struct json_reader *reader, const struct amendmen
     ingle_status status = INGLE_OK;
     int64_t base_units;
     if (dimension != 0 && !ingle_dimension_is_amount(dimension)) {
-        return refuse_state(reader, value.node);
+        return refuse_state(reader, amendment, number, value.node);
     }
     if (dimension != 0) {
         status = json_read_amount(reader, value, dimension, false, &amount);
@@ -183,6 +186,11 @@ static ingle_status read_amendment(struct json_reader *reader, struct json_value
     amendment.citation = json_read_text(reader, parts[CITATION], "a text", &length);
     if (amendment.citation == NULL) {
         return reader->error.status;
+    }
+    /* Before an authority stands before it, with which it would not be blank. */
+    if (amendment.citation[strspn(amendment.citation, " \t\r\n")] == '\0') {
+        return json_refuse(&reader->error, parts[CITATION].node, INGLE_ERROR_NO_CITATION, "%s",
+                           ingle_status_text(INGLE_ERROR_NO_CITATION));
     }
     status = json_expect_object(reader, parts[SET], "an object of numbers");
     return status == INGLE_OK ? set_as_cited(reader, &amendment, parts[SET]) : status;

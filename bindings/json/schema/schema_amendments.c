@@ -246,6 +246,8 @@ static void write_members(struct json_writer *out)
     json_open_object(out, "citation");
     json_text(out, "description", "Where the authority says so; the finding shows it.");
     json_text(out, "$ref", "#/$defs/text");
+    json_integer(out, "minLength", 1);
+    json_text(out, "pattern", "[^ \\t\\r\\n]"); /* not blank */
     json_close_object(out);
     schema_reference(out, "note", "text", "");
 }

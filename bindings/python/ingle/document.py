@@ -15,10 +15,11 @@ from typing import (Any, Callable, Dict, Iterable, Iterator, List, Mapping, Opti
                     Tuple, Union)
 
 from . import prototypes
-from .errors import IngleError, encoded
-from .loading import Owned, json_library
+from .errors import IngleError, encoded, require
+from .loading import Owned, json_library, library
 from .measure import UnitLike, unit_pointer
-from .standards import StandardLike, reading_array, standard_array, standard_of
+from .standards import (StandardLike, reading_array, rule_name, standard_array, standard_at,
+                        standard_of)
 from .uncertainty import Probability
 
 # Readers and writers that nobody uses now, each with the memory it has come to need. Taking one
@@ -165,15 +166,21 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
     return _report(document, options, amendments)
 
 
-def check(document: Dict[str, Any], *, standards: Optional[Iterable[StandardLike]] = None,
+def check(document: DocumentLike, *, standards: Optional[Iterable[StandardLike]] = None,
           unit: Optional[UnitLike] = None, working: bool = True, not_applicable: bool = False,
           amendments: Optional[AmendmentsLike] = None,
           readings: Optional[Mapping[str, str]] = None,
           probability: Optional[Probability] = None) -> Dict[str, Any]:
-    """Judge a survey document and give its report.
+    """Judge a survey document, a dict or JSON text, and give its report as a dict.
 
     The arguments are those of ``check_text``. An error says by its ``at`` where in the document it
-    is; it has no line or column, which would count in a text that the caller has never seen.
+    is; of a dict it has no line or column, which would count in a text that the caller has never
+    seen.
+
+    A float in a dict counts as the decimal number that Python prints for it, since that is what
+    ``json.load`` makes of a number: 19.9375 is exact, and what was computed, 0.1 + 0.2, is what it
+    has come to, 0.30000000000000004. Write amounts as texts, ``"19 15/16 in"``, to be sure of them;
+    ``Survey.set``, which no ``json.load`` comes before, takes no float.
     """
     options = _options(standards, unit, working, not_applicable, True, readings, probability)
     found: Dict[str, Any] = json.loads(_report(document, options, amendments))
@@ -221,11 +228,26 @@ class Asked:
         return (self.survey, standards, count.value,
                 json_library.ingle_json_how(self.reader.pointer))
 
+    def rule(self, name: Optional[str]) -> Optional[bytes]:
+        """A rule of the document's standards as calls of the library take it."""
+        if name is None:
+            return None
+        count = ctypes.c_size_t()
+        adopted = json_library.ingle_json_standards(self.reader.pointer, ctypes.byref(count))
+        return rule_name(name, [standard_at(adopted[i]) for i in range(count.value)])
+
     def answer(self, call: Callable[..., int], *arguments: Any) -> Dict[str, Any]:
         """The document that a call of the reader leaves."""
         found: Dict[str, Any] = json.loads(
             _left(self.reader, call(self.reader.pointer, *arguments)))
         return found
+
+    def assessment(self, probability: Optional[Probability]) -> Owned:
+        """How sure the findings of the report are."""
+        made = Owned(library.ingle_assessment_new, library.ingle_assessment_free, None)
+        options = (probability or Probability()).struct()
+        require(library.ingle_assess(self.report, ctypes.byref(options), made.pointer))
+        return made
 
     def range(self, path: str, least: Optional[str], most: Optional[str],
               step: Optional[str]) -> prototypes.ingle_range:

@@ -6,10 +6,11 @@ It works beside the findings and decides none: no promise about smoke, no check 
 
 from __future__ import annotations
 
+import contextlib
 import ctypes
 import json
 from dataclasses import dataclass, field
-from typing import Any, Dict, Iterable, Mapping, Optional, Tuple, Union
+from typing import Any, Dict, Iterable, Iterator, Mapping, Optional, Tuple, Union
 
 from . import prototypes
 from .document import _encoded, _left, _options, _reader
@@ -18,6 +19,7 @@ from .loading import Owned, json_library, library
 from .measure import UnitLike, unit_pointer
 from .standards import StandardLike, standard_array
 from .survey import Survey
+from .writing import gathered, page, sheet, title_text
 
 # ---- the numbers it rests on ------------------------------------------------------------------
 
@@ -139,18 +141,33 @@ def _estimate(survey: int, standards: Any, count: int,
     return draft
 
 
+@dataclass(frozen=True)
+class _Estimated:
+    """An estimate, and how it is shown."""
+
+    reader: Owned
+    draft: Owned
+    input: prototypes.ingle_draft_input
+    #: Whose ratios a plot has; None where there is none.
+    standard: Optional[int]
+    unit: Optional[int]
+
+
+@contextlib.contextmanager
 def _of_survey(survey: Survey, standards: Optional[Iterable[StandardLike]],
-               unit: Optional[UnitLike], input_: prototypes.ingle_draft_input) -> str:
-    adopted = None if standards is None else standard_array(standards)
+               unit: Optional[UnitLike], input_: prototypes.ingle_draft_input
+               ) -> Iterator[_Estimated]:
+    adopted = [] if standards is None else standard_array(standards)
     reader = Owned(json_library.ingle_json_new, json_library.ingle_json_free)
     owned = survey.reading(reader)
-    draft = _estimate(owned.pointer, adopted, 0 if adopted is None else len(adopted), input_)
-    return _left(reader, json_library.ingle_json_draft(reader.pointer, draft.pointer,
-                                                       unit_pointer(unit)))
+    draft = _estimate(owned.pointer, adopted or None, len(adopted), input_)
+    yield _Estimated(reader, draft, input_, adopted[0] if adopted else None, unit_pointer(unit))
 
 
+@contextlib.contextmanager
 def _of_document(document: bytes, standards: Optional[Iterable[StandardLike]],
-                 unit: Optional[UnitLike], input_: prototypes.ingle_draft_input) -> str:
+                 unit: Optional[UnitLike], input_: prototypes.ingle_draft_input
+                 ) -> Iterator[_Estimated]:
     options = _options(standards, unit, False, False, True, None)
     with _reader() as reader:
         status = json_library.ingle_json_read(reader.pointer, document, len(document),
@@ -160,12 +177,38 @@ def _of_document(document: bytes, standards: Optional[Iterable[StandardLike]],
         adopted = json_library.ingle_json_standards(reader.pointer, ctypes.byref(count))
         draft = _estimate(json_library.ingle_json_survey(reader.pointer), adopted, count.value,
                           input_)
-        return _left(reader, json_library.ingle_json_draft(reader.pointer, draft.pointer, None))
+        yield _Estimated(reader, draft, input_, adopted[0],
+                         json_library.ingle_json_draft_unit(reader.pointer))
 
 
-def draft(document: Union[Dict[str, Any], str, bytes, Survey], *,
-          standards: Optional[Iterable[StandardLike]] = None, unit: Optional[UnitLike] = None,
-          inlet: str = "given", **figures: DraftFigure) -> Dict[str, Any]:
+#: A survey document, as a dict or its text, or a ``Survey``.
+DraftLike = Union[Mapping[str, Any], str, bytes, Survey]
+
+
+@contextlib.contextmanager
+def _estimated(document: DraftLike, standards: Optional[Iterable[StandardLike]],
+               unit: Optional[UnitLike], inlet: str, figures: Mapping[str, DraftFigure]
+               ) -> Iterator[_Estimated]:
+    """An estimate, as long as the block lasts."""
+    input_ = _input(figures, inlet)
+    if isinstance(document, Survey):
+        with _of_survey(document, standards, unit, input_) as made:
+            yield made
+        return
+    is_text = isinstance(document, (str, bytes))
+    written = document if isinstance(document, (str, bytes)) else json.dumps(document)
+    try:
+        with _of_document(_encoded(written), standards, unit, input_) as made:
+            yield made
+    except IngleError as error:
+        if not is_text:
+            error.line = error.column = None
+        raise
+
+
+def draft(document: DraftLike, *, standards: Optional[Iterable[StandardLike]] = None,
+          unit: Optional[UnitLike] = None, inlet: str = "given",
+          **figures: DraftFigure) -> Dict[str, Any]:
     """Estimate how a fireplace draws, in the shape that ``ingle draft`` writes.
 
     :param document: a survey document, as a dict or its text, or a ``Survey``
@@ -178,17 +221,39 @@ def draft(document: Union[Dict[str, Any], str, bytes, Survey], *,
         is in SI units (kelvins, metres, pascals)
     :raises IngleError: if the document or a figure cannot be used, or the survey lacks one
     """
-    input_ = _input(figures, inlet)
-    if isinstance(document, Survey):
-        text = _of_survey(document, standards, unit, input_)
-    else:
-        is_text = isinstance(document, (str, bytes))
-        written = document if isinstance(document, (str, bytes)) else json.dumps(document)
-        try:
-            text = _of_document(_encoded(written), standards, unit, input_)
-        except IngleError as error:
-            if not is_text:
-                error.line = error.column = None
-            raise
-    found: Dict[str, Any] = json.loads(text)
-    return found
+    with _estimated(document, standards, unit, inlet, figures) as made:
+        found: Dict[str, Any] = json.loads(_left(made.reader, json_library.ingle_json_draft(
+            made.reader.pointer, made.draft.pointer, made.unit)))
+        return found
+
+
+def draft_page(document: DraftLike, format: str = "text", *, width: Optional[int] = None,
+               colour: bool = False, title: Optional[str] = None,
+               standards: Optional[Iterable[StandardLike]] = None,
+               unit: Optional[UnitLike] = None, inlet: str = "given",
+               **figures: DraftFigure) -> str:
+    """Estimate how a fireplace draws, and write it as a page.
+
+    The arguments are those of ``draft``, and how the page looks: see ``explain``.
+    """
+    with _estimated(document, standards, unit, inlet, figures) as made:
+        look = page(format, width, colour, made.unit, title_text(title))
+        return gathered(library.ingle_draft_page, made.draft.pointer, ctypes.byref(look))
+
+
+def draft_plot(document: DraftLike, *, title: Optional[str] = None,
+               standards: Optional[Iterable[StandardLike]] = None,
+               unit: Optional[UnitLike] = None, inlet: str = "given",
+               **figures: DraftFigure) -> str:
+    """Estimate how a fireplace draws, and plot it against the height of the flue, as SVG.
+
+    The arguments are those of ``draft``; the first of the standards is the one whose ratios of flue
+    to opening are drawn beside it.
+
+    :param title: without it, the plot's own
+    :raises IngleError: as ``draft``, and where nothing drives a flow
+    """
+    with _estimated(document, standards, unit, inlet, figures) as made:
+        look = sheet(made.unit, title_text(title))
+        return gathered(library.ingle_draft_plot, made.draft.pointer, ctypes.byref(made.input),
+                        made.standard, ctypes.byref(look))

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Drawings to scale of what was surveyed and what is required, as SVG."""
+"""As SVG: drawings to scale of what was surveyed and required, and how sure a finding is."""
 
 from __future__ import annotations
 
@@ -7,10 +7,11 @@ import ctypes
 from typing import Iterable, Mapping, Optional
 
 from .document import AmendmentsLike, DocumentLike, asked
-from .errors import Catalogue
-from .loading import library
+from .errors import Catalogue, error_of
+from .loading import Owned, library
 from .measure import UnitLike
 from .standards import StandardLike
+from .uncertainty import Probability
 from .writing import gathered, number_of, sheet, title_text
 
 #: What can be drawn: the names of the views, each with what it shows.
@@ -39,3 +40,38 @@ def draw(document: DocumentLike, view: str = "plan", unit: Optional[UnitLike] = 
                readings=readings, working=False) as about:
         look = sheet(about.unit, title_text(title, about.title))
         return gathered(library.ingle_draw, about.report, number, ctypes.byref(look))
+
+
+def _conformance(assessment: Owned, rule: str) -> int:
+    """That of the first finding on a rule."""
+    for index in range(library.ingle_assessment_count(assessment.pointer)):
+        found: int = library.ingle_assessment_at(assessment.pointer, index)
+        finding = library.ingle_conformance_finding(found)
+        if library.ingle_rule_id(library.ingle_finding_rule(finding)) == rule.encode():
+            return found
+    raise error_of("nothing-measured", f"There is no finding on {rule}.")
+
+
+def probability_plot(document: DocumentLike, rule: str, *,
+                     probability: Optional[Probability] = None, title: Optional[str] = None,
+                     standards: Optional[Iterable[StandardLike]] = None,
+                     unit: Optional[UnitLike] = None,
+                     amendments: Optional[AmendmentsLike] = None,
+                     readings: Optional[Mapping[str, str]] = None) -> str:
+    """Judge a survey document, and plot how sure the first finding on a rule is, as SVG.
+
+    The probability that the rule is met stands against what is measured, with the limit.
+
+    :param rule: the rule, one of the standards'
+    :param probability: what is asked; simple acceptance without Monte Carlo if None
+    :param title: without it, the plot's own
+    :raises IngleError: if the document cannot be used, if no standard has the rule, or if there is
+        no finding on it whose margin has a standard uncertainty
+    """
+    with asked(document, standards=standards, unit=unit, amendments=amendments,
+               readings=readings, working=False) as about:
+        about.rule(rule)
+        made = about.assessment(probability)
+        look = sheet(about.unit, title_text(title))
+        return gathered(library.ingle_probability_plot, _conformance(made, rule),
+                        ctypes.byref(look))

@@ -374,6 +374,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_draft_take_survey": (c_int32, [c_void_p, c_void_p, POINTER(c_void_p), c_size_t,
                                           POINTER(ingle_draft_input)]),
     "ingle_draft_estimate": (c_int32, [c_void_p, POINTER(ingle_draft_input)]),
+    "ingle_draft_page": _PAGE,
     "ingle_draft_error_text": _TEXT,
     "ingle_draft_error_figure": _NUMBER_OF,
     # uncertainty.h
@@ -409,6 +410,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_length_budget_step_count": _COUNT_OF,
     "ingle_length_budget_step_at": _AT_OF,
     "ingle_method_name": _NAME_OF_NUMBER,
+    "ingle_conformance_finding": _POINTER_OF,
     "ingle_conformance_method": _NUMBER_OF,
     "ingle_conformance_probability": (c_int, [c_void_p, POINTER(c_double)]),
     "ingle_conformance_uncertainty": _GET_FIGURE,
@@ -422,6 +424,12 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_page_format_name": _NAME_OF_NUMBER,
     "ingle_explain": (c_int32, [c_void_p, POINTER(ingle_page), POINTER(ingle_explain_options)]
                       + _WRITE),
+    # assess.h
+    "ingle_assessment_page": (c_int32, [c_void_p, POINTER(ingle_page), c_char_p] + _WRITE),
+    # plot.h, beside the plots of the rooms below
+    "ingle_probability_plot": _SHEET,
+    "ingle_draft_plot": (c_int32, [c_void_p, POINTER(ingle_draft_input), c_void_p,
+                                   POINTER(ingle_sheet)] + _WRITE),
     # range.h, solve.h
     "ingle_range_settle": (c_int32, [POINTER(ingle_range), POINTER(c_size_t)]),
     "ingle_solution_new": _NEW,
@@ -480,6 +488,7 @@ JSON_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_json_report": _POINTER_OF,
     "ingle_json_standards": (POINTER(c_void_p), [c_void_p, POINTER(c_size_t)]),
     "ingle_json_how": (POINTER(ingle_check_options), [c_void_p]),
+    "ingle_json_draft_unit": _POINTER_OF,
     "ingle_json_unit": _POINTER_OF,
     "ingle_json_title": _TEXT,
     "ingle_json_range": (c_int32, [c_void_p, c_char_p, c_char_p, c_char_p, c_char_p,

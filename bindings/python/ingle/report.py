@@ -230,6 +230,16 @@ class Finding:
         return rule_at(library.ingle_finding_rule(self._pointer))
 
     @property
+    def section(self) -> str:
+        """The section of the publication: that of its rule."""
+        return self.rule.section
+
+    @property
+    def basis(self) -> str:
+        """How the numbers of its rule are known: ``read``, ``cited`` and so on."""
+        return self.rule.basis
+
+    @property
     def verdict(self) -> str:
         """What it comes to: one of ``ingle.verdicts``."""
         return _VERDICT_NAMES[library.ingle_finding_verdict(self._pointer)]

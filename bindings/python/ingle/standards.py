@@ -51,7 +51,7 @@ class Table(NamedTuple):
     cells: Tuple[Tuple[Optional[Amount], ...], ...]
 
 
-@dataclass(frozen=True, eq=False)
+@dataclass(frozen=True, eq=False, repr=False)
 class Rule:
     """One row of a standard. Editions that print the same row share it."""
 
@@ -66,37 +66,46 @@ class Rule:
     #: How what is measured has to stand to what is required: ``at-least``.
     relation: str
     #: The quantities that it judges.
-    quantities: Tuple[Quantity, ...] = field(repr=False)
+    quantities: Tuple[Quantity, ...]
     #: The quantities that the requirement is computed from; none where it is fixed.
-    inputs: Tuple[Quantity, ...] = field(repr=False)
+    inputs: Tuple[Quantity, ...]
     #: The first edition that has this row; 0 if all known ones do.
-    since: int = field(repr=False)
+    since: int
     #: The last edition that has this row; 0 if the newest known one does.
-    until: int = field(repr=False)
+    until: int
     #: The name of the formula that computes what is required.
-    formula: str = field(repr=False)
+    formula: str
     #: What that formula does, in a sentence.
-    formula_text: str = field(repr=False)
+    formula_text: str
     #: Its numbers as printed, by the name under which an amendment sets them. What a state has to
     #: be is here too, and no amendment sets it: ``quantities[0].value_of()`` names it.
-    numbers: Dict[str, Amount] = field(repr=False)
+    numbers: Dict[str, Amount]
     #: How the text is read where it can be read in more than one way; None where it is plain.
-    reading: Optional[str] = field(repr=False)
+    reading: Optional[str]
     #: The way of reading that it belongs to; None where it holds however the text is read.
-    follows: Optional[Followed] = field(repr=False)
+    follows: Optional[Followed]
     #: When it applies.
-    condition: str = field(repr=False)
+    condition: str
     #: The quantity of the appliance's own listing that it gives way to; None if there is none.
-    listing: Optional[Quantity] = field(repr=False)
+    listing: Optional[Quantity]
     #: What is dangerous while it is not met.
-    caution: str = field(repr=False)
+    caution: str
     #: Who should look next while it is not met; None for nobody in particular.
-    refer: Optional[str] = field(repr=False)
+    refer: Optional[str]
     #: Which inspection is called for while it is not met, and why; None for none.
-    inspection: Optional[str] = field(repr=False)
+    inspection: Optional[str]
     #: The table that it looks its requirement up in; None without one.
-    table: Optional[Table] = field(repr=False)
-    pointer: int = field(repr=False)
+    table: Optional[Table]
+    pointer: int
+
+    @property
+    def standards(self) -> Tuple[Standard, ...]:
+        """The standards that have this row, in the library's order."""
+        return tuple(each for each in _STANDARDS.values() if self in each.rules)
+
+    def __repr__(self) -> str:
+        of = ", ".join(each.id for each in self.standards)
+        return f"<rule: {self.id} of {of}: {self.section}, {self.basis}>"
 
 
 class Liner(NamedTuple):
@@ -295,6 +304,15 @@ def standard_of(standard: StandardLike) -> Standard:
     return found
 
 
+def rule_name(rule: str, adopted: Iterable[Standard]) -> bytes:
+    """A rule of some standards as calls of the library take it; IngleError if none has it."""
+    known = {each.id: None for standard in adopted for each in standard.rules}
+    name = encoded(rule)
+    if rule not in known:
+        raise _unknown("unknown-rule", rule, "none of the standards has a rule with this id", known)
+    return name
+
+
 def standard_array(adopted: Iterable[StandardLike]) -> ctypes.Array[ctypes.c_void_p]:
     """Standards as calls of the library take them; one alone need not be in a list."""
     each = [adopted] if isinstance(adopted, (str, Standard)) else list(adopted)
@@ -334,7 +352,7 @@ class Amendments:
         :param rule: a rule id: ``hearth-front``
         :param number: the name of one of the rule's numbers, as ``Rule.numbers`` has it
         :param text: the amount, with its unit unless `unit` tells it
-        :param citation: where the authority says so; it appears in the finding
+        :param citation: where the authority says so, not blank; it appears in the finding
         """
         place = f"{rule}.{number}"
         amount = encoded(text, place)

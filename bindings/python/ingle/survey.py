@@ -108,8 +108,9 @@ def _written_number(value: Union[str, int, Decimal]) -> str:
         return format(value, "f")
     if isinstance(value, (str, int)):
         return str(value)
+    hint = "; Decimal(repr(number)) is what it prints as" if isinstance(value, float) else ""
     raise TypeError(f"a str, Amount, bool, int or Decimal is due, not {type(value).__name__}: "
-                    "amounts are exact")
+                    f"amounts are exact{hint}")
 
 
 def _as_amount(value: Union[str, Amount, int, Decimal], quantity: Quantity,

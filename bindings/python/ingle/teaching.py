@@ -17,6 +17,7 @@ from .loading import Owned, json_library, library
 from .measure import UnitLike, unit_pointer
 from .report import verdicts
 from .standards import StandardLike, standard_array
+from .uncertainty import Probability
 from .writing import gathered, number_of, page, title_text
 
 # Their numbers are those of ingle_explain_form and ingle_exercise_part, in order.
@@ -44,24 +45,48 @@ def explain(document: DocumentLike, format: str = "text", *, form: str = "worked
     :param form: ``worked`` works all out, ``brief`` gives a line to each finding, and ``report``
         a line to what is met alone
     :param least: findings milder than this verdict are left out
-    :param rule: only this rule
+    :param rule: only this rule, one of the standards'
     :param width: the columns of a text, 20 to 1000; without it, 79
     :param colour: whether verdicts in a text have the colours of a terminal beside their words
     :param title: without it, the document's id as a title
-    :raises IngleError: if the document cannot be used
+    :raises IngleError: if the document cannot be used, or no standard has the rule
     """
     options = prototypes.ingle_explain_options(
         size=ctypes.sizeof(prototypes.ingle_explain_options),
-        form=number_of(form, _FORMS, "form of a report"),
-        rule=None if rule is None else encoded(rule))
+        form=number_of(form, _FORMS, "form of a report"))
     if least is not None:
         gravities = Catalogue({each.id: each.gravity for each in verdicts.values()})
         options.least = number_of(least, gravities, "verdict")
     with asked(document, standards=standards, unit=unit, amendments=amendments,
                readings=readings) as about:
+        options.rule = about.rule(rule)
         look = page(format, width, colour, about.unit, title_text(title, about.title))
         return gathered(library.ingle_explain, about.report, ctypes.byref(look),
                         ctypes.byref(options))
+
+
+def assess(document: DocumentLike, format: str = "text", *, rule: Optional[str] = None,
+           probability: Optional[Probability] = None, width: Optional[int] = None,
+           colour: bool = False, title: Optional[str] = None,
+           standards: Optional[Iterable[StandardLike]] = None, unit: Optional[UnitLike] = None,
+           amendments: Optional[AmendmentsLike] = None,
+           readings: Optional[Mapping[str, str]] = None) -> str:
+    """Judge a survey document, and write how sure its findings are as a page.
+
+    :param rule: only this rule, one of the standards'
+    :param probability: what is asked; simple acceptance without Monte Carlo if None
+    :param title: without it, the page's own
+
+    How the page looks: see ``explain``. The same as objects is ``ingle.Assessment``.
+
+    :raises IngleError: if the document cannot be used, or no standard has the rule
+    """
+    with asked(document, standards=standards, unit=unit, amendments=amendments,
+               readings=readings, working=False) as about:
+        only = about.rule(rule)
+        made = about.assessment(probability)  # held as long as it is read
+        look = page(format, width, colour, about.unit, title_text(title))
+        return gathered(library.ingle_assessment_page, made.pointer, ctypes.byref(look), only)
 
 
 # ---- worksheets -------------------------------------------------------------------------------

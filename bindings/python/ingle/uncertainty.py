@@ -13,9 +13,10 @@ from typing import Any, Dict, Optional, Tuple, Union, overload
 from . import prototypes
 from .errors import Catalogue, decoded, error_of, require, written
 from .loading import Owned, library
-from .measure import UnitLike, amount_format, dimensions
+from .measure import UnitLike, amount_format, dimensions, unit_pointer
 from .report import Finding, Report
 from .survey import Quantity, quantity_at
+from .writing import gathered, sheet, title_text
 
 
 @dataclass(frozen=True)
@@ -268,6 +269,15 @@ class Conformance(_Part):
     def caution(self, unit: Optional[UnitLike] = None) -> str:
         """What to know of it; "" if there is nothing."""
         return self._text(prototypes.INGLE_CONFORMANCE_CAUTION, unit)
+
+    def plot(self, unit: Optional[UnitLike] = None, title: Optional[str] = None) -> str:
+        """The probability against what is measured, with the limit of the rule, as SVG.
+
+        :raises IngleError: if the margin has no standard uncertainty
+        """
+        shown = self.finding.standard.unit if unit is None else unit
+        look = sheet(unit_pointer(shown), title_text(title))
+        return gathered(library.ingle_probability_plot, self._pointer, ctypes.byref(look))
 
     def _text(self, part: int, unit: Optional[UnitLike]) -> str:
         shown = self.finding.standard.unit if unit is None else unit

@@ -54,6 +54,10 @@ int verb_assess(struct command *command)
     if (result != DONE) {
         return result;
     }
+    result = command_find_rule(command);
+    if (result != DONE) {
+        return result;
+    }
     ingle_status status = ingle_assessment_new(NULL, &assessment);
     if (status == INGLE_OK) {
         status = ingle_assess(ingle_json_report(command->json), &command->options.probability,

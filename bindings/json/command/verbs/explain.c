@@ -6,37 +6,12 @@
 
 #include <string.h>
 
-/* More than all standards have together. */
-enum { RULES_MOST = 8192 };
-
 static ingle_explain_form form_of(const struct command_options *options)
 {
     const char *word = options->given[OPTION_FORM];
     return word == NULL || strcmp(word, "worked") == 0 ? INGLE_EXPLAIN_WORKED
            : strcmp(word, "report") == 0               ? INGLE_EXPLAIN_REPORT
                                                        : INGLE_EXPLAIN_BRIEF;
-}
-
-/* Complains of a rule that none of the standards has; DONE where one has it. */
-static int find_rule(struct command *command, const char *rule)
-{
-    const ingle_report *report = ingle_json_report(command->json);
-    const char *names[RULES_MOST];
-    size_t count = 0;
-    for (size_t i = 0; i < ingle_report_standard_count(report); i++) {
-        const ingle_standard *standard = ingle_report_standard_at(report, i);
-        for (size_t j = 0; j < ingle_standard_rule_count(standard) && count < RULES_MOST; j++) {
-            names[count] = ingle_rule_id(ingle_standard_rule_at(standard, j));
-            if (strcmp(names[count++], rule) == 0) {
-                return DONE;
-            }
-        }
-    }
-    struct known_words known = {names, count, ""};
-    struct complaint complaint = {.length = 0};
-    complain_of_word(&complaint, "None of the standards has a rule", rule, &known,
-                     "See `ingle list rules`.");
-    return command_fail(command, INGLE_ERROR_UNKNOWN_RULE, complaint.text);
 }
 
 int verb_explain(struct command *command)
@@ -52,9 +27,7 @@ int verb_explain(struct command *command)
     if (result != DONE) {
         return result;
     }
-    if (how.rule != NULL) {
-        result = find_rule(command, how.rule);
-    }
+    result = command_find_rule(command);
     if (result != DONE) {
         return result;
     }
