@@ -67,11 +67,12 @@ static bool is_ever_judged(enum quantity_id quantity)
     return false;
 }
 
+/* Little is recorded of all there is, so that is asked first. */
 static ingle_status list_recorded(struct ingle_report *report, enum quantity_id quantity,
                                   size_t item)
 {
     const struct record *record = survey_record(report->survey, quantity, item);
-    if (record == NULL || !record->recorded) {
+    if (record == NULL || !record->recorded || !is_ever_judged(quantity)) {
         return INGLE_OK;
     }
     if (!array_reserve(&report->allocator, (void **)&report->unjudged, &report->unjudged_capacity,
@@ -94,8 +95,7 @@ ingle_status unjudged_collect(struct check *check)
         enum quantity_id quantity = (enum quantity_id)i;
         size_t items = check->asked[i] ? 0 : item_count(check->survey, quantity);
         for (size_t item = 0; item < items; item++) {
-            if (is_ever_judged(quantity) &&
-                list_recorded(check->report, quantity, item) != INGLE_OK) {
+            if (list_recorded(check->report, quantity, item) != INGLE_OK) {
                 return INGLE_ERROR_MEMORY;
             }
         }
