@@ -244,8 +244,9 @@ static void enter_amounts(const struct calculation *calculation,
     finding->required = evaluation->required;
     finding->has_measured = evaluation->measured_outcome == OUTCOME_DONE;
     finding->measured = evaluation->measured;
-    finding->by_listing = calculation->formula == &formula_by_listing ||
-                          evaluation->required_outcome == OUTCOME_LISTING;
+    finding->by_listing = calculation->by_listing;
+    finding->has_usual = calculation->has_usual;
+    finding->usual = calculation->usual;
     finding->relation = (ingle_relation)calculation->relation;
     finding->outside = evaluation->required_outcome == OUTCOME_OUTSIDE;
     if (calculation->reading_text != NULL) {

@@ -78,6 +78,9 @@ struct calculation {
     enum quantity_id at_fault; /* what contradicts, or is too large; QUANTITY_NONE if nothing */
     uint8_t reading_count;
     const char *reading_text; /* the reading followed, where there are several; else NULL */
+    bool by_listing; /* what is required is what a listing says */
+    bool has_usual;
+    int64_t usual; /* what listings usually ask, where one decides that is not recorded */
 };
 
 /* Empties what a calculation holds of a run before, trials apart. */

@@ -17,7 +17,7 @@ WORDS = {
     'stove.type': ('radiant', 'circulating'),
     'flue.lining': ('sound', 'none'), 'chimney.construction': ('masonry',),
     'floor.protection': ('none', 'ember', 'solid-masonry-and-steel', 'hollow-masonry-and-steel',
-                         'noncombustible-floor', 'listed-protector'),
+                         'noncombustible-floor', 'listed-protector', 'hollow-masonry-and-top'),
     'connector.kind': ('single-wall', 'single-wall', 'listed-double-wall', 'vent'),
     'connector.into': ('masonry-chimney', 'fireplace-chimney', 'fireplace-chimney',
                        'open-fireplace-flue', 'factory-built-chimney', 'factory-built-fireplace'),
@@ -56,7 +56,8 @@ METRIC = {'floor.front': (450,), 'floor.left': (200,), 'floor.right': (200,), 'f
           'insert.hearth-front': (450,), 'insert.body-left': (200,), 'insert.body-right': (200,)}
 ALSO = {'floor.front': (6, 18), 'floor.left': (18,), 'floor.right': (18,), 'floor.back': (8, 18)}
 LISTED = {'listing.hearth-front': (16, 18), 'listing.hearth-side': (6, 8),
-          'listing.hearth-back': (6, 8), 'listing.connector-clearance': (3, 6, 9),
+          'listing.hearth-back': (6, 8), 'listing.floor-beside-connector': (2,),
+          'listing.pad-thickness': (1,), 'listing.connector-clearance': (3, 6, 9),
           'listing.chimney-clearance': (1, 2)}
 SHEETS = (19, 22, 23, 28, 29, 34, 56, 64)
 PROTECTIONS = ('none', 'masonry', 'board-over-batts', 'masonry-vented', 'steel-over-batts',
@@ -65,6 +66,7 @@ PROTECTIONS = ('none', 'masonry', 'board-over-batts', 'masonry-vented', 'steel-o
 SURFACES = ('wall', 'ceiling')
 CIRCLES = ('collar.diameter', 'connector.diameter', 'flue.diameter')
 
+LIMITED = ('limit', 'usual', 'usual-if-labelled')
 RULES = [(standard, rule) for standard in stoves.STANDARDS for rule in stoves.rules_of(standard)]
 
 
@@ -116,7 +118,8 @@ class Maker:
         for path, inches in LISTED.items():
             if self.source.chance(0.2):
                 self.length(path, [each * IN for each in inches])
-        for path, eighths in (('floor.thickness', (3, 8)), ('pass-through.liner-thickness', (5,)),
+        for path, eighths in (('floor.thickness', (3, 8)), ('floor.top-thickness', (2,)),
+                              ('pass-through.liner-thickness', (5,)),
                               ('hearth.extension-thickness', (3,))):
             self.length(path, [each * IN // 8 for each in eighths])
         sheet = self.source.one(SHEETS) * IN // 1000 + self.source.one((-1, 0, 0, 1))
@@ -214,7 +217,10 @@ class Maker:
         """Makes a rule apply that chance would seldom bring about, and leads to its limit."""
         for key, test in rule.when:
             self.fit(key, test)
-        for key in rule.keys if rule.kind == 'limit' else ():
+        if rule.kind.startswith('usual') and self.source.chance(0.7):
+            self.groups.setdefault('listing', {})[rule.listing.split('/')[1]] = self.written(
+                rule.listing.replace('/', '.'), rule.value)
+        for key in rule.keys if rule.kind in LIMITED else ():
             group, name = key.split('/')
             step = self.source.one((-1, 1)) * self.source.one((1, IN // 16, rule.value // 4))
             for holder in self.holders(group) if stove_facts.AMOUNTS.get(key) == 'length' else ():

@@ -18,7 +18,8 @@ LENGTHS = '''
  insert/body-left insert/body-right insert/liner-diameter hearth/front hearth/left hearth/right
  hearth/extension-thickness chimney/clearance room/furniture listing/hearth-front
  listing/hearth-side listing/hearth-back listing/connector-clearance listing/chimney-clearance
- chimney/height-above-roof nearby/distance nearby/top-above
+ chimney/height-above-roof nearby/distance nearby/top-above floor/top-thickness
+ listing/pad-thickness listing/floor-beside-connector
 '''.split()
 AREAS = 'flue/net-area listing/flue-area-least listing/flue-area-most'.split()
 COUNTS = 'connector/elbows connector/screws connector/gauge'.split()

@@ -18,10 +18,11 @@ from fractions import Fraction
 import amounts
 from amounts import FT, IN, IN2
 from rules import PI_LOW
-from stove_rules import (BACK, BARE, CEILING, CLEARANCES, DOOR, FRONT, INSERT, LISTED, NO_FLOOR,
-                         PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL, amount, between,
-                         clearance, floor_by_legs, flue, is_, isnt, kind, least, make, most,
-                         not_seen, pipe, plus, reduced, seen, shield)
+from stove_rules import (BACK, BARE, CEILING, CLEARANCES, DOOR, FACTORY, FRONT, INSERT, LISTED,
+                         NO_FLOOR, PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL, about,
+                         amount, between, clearance, floor_by_legs, flue, is_, isnt, kind, least,
+                         make, most, not_seen, pipe, reduced, seen, shield, usual,
+                         usual_if_labelled)
 
 IFGC, NYC_ROOM, HEIGHTS = 'ifgc-2009', 'nyc-administrative', 'newburgh-heights-1343-09'
 OHIO, MISSOURI, LORAIN = 'ohio-3701-33-09', 'missouri-guide', 'lorain'
@@ -78,9 +79,14 @@ def everywhere():
                pipe(18 * IN, STOVE, is_('connector/kind', 'single-wall'))],
         MISSOURI: [clearance(36 * IN, STOVE, UNLISTED, BARE),
                    least('floor-protection-all-round', SIDES, 18 * IN, STOVE, UNLISTED),
-                   least('floor-protection-before-body', 'floor/front', 18 * IN, STOVE, LISTED,
-                         listing='listing/hearth-front'),
-                   least('floor-protection-thickness', 'floor/thickness', IN, STOVE, LISTED)],
+                   seen('floor-protection', 'floor/protection', 'hollow-masonry-and-top', STOVE,
+                        UNLISTED, *NO_FLOOR),
+                   least('floor-protection-top', 'floor/top-thickness', IN // 4, STOVE, UNLISTED,
+                         is_('floor/protection', 'hollow-masonry-and-top')),
+                   usual('floor-protection-before-body', 'floor/front', 18 * IN, STOVE, LISTED,
+                         listing=FRONT),
+                   usual('floor-protection-thickness', 'floor/thickness', IN, STOVE, LISTED,
+                         listing='listing/pad-thickness')],
         LORAIN: [floor_by_legs('hollow-masonry-and-steel', 0, 2 * IN + 1, *NO_FLOOR),
                  floor_by_legs('solid-masonry-and-steel', 2 * IN + 1, 6 * IN + 1, *NO_FLOOR)],
         HEMPSTEAD: [pipe(18 * IN, STOVE, isnt('connector/shield', 'insulation-or-metal')),
@@ -136,12 +142,12 @@ def manufactured():
     rules = [least('floor-protection-front', DOOR['front'], 16 * IN, STOVE, listing=FRONT),
              least('floor-protection-side', DOOR['sides'], 8 * IN, STOVE, listing=SIDE),
              least('floor-protection-thickness', 'floor/thickness', 3 * IN // 8, STOVE)]
-    for who in (kind('factory-built-fireplace'), kind('masonry-fireplace')):
+    for who in (FACTORY, kind('masonry-fireplace')):
         rules += [least('hearth-front', 'hearth/front', 16 * IN, who),
                   least('hearth-side', ('hearth/left', 'hearth/right'), 8 * IN, who),
                   least('hearth-extension-thickness', 'hearth/extension-thickness', 3 * IN // 8,
                         who)]
-    for who in (kind('factory-built-fireplace'), kind('masonry-fireplace'), STOVE):
+    for who in (FACTORY, kind('masonry-fireplace'), STOVE):
         rules += [least('chimney-height', 'chimney/height-above-roof', 3 * FT, who),
                   make('chimney-height-nearby', 'nearby/top-above', 'at-least', (who,), 'within',
                        (2 * FT, 10 * FT), 'nearby/distance'),
@@ -159,18 +165,21 @@ def practice():
              *collar),
         make('insert-liner-diameter-most', 'insert/liner-diameter', 'at-most', (INSERT,), 'share',
              *collar),
-        least('floor-protection-front', DOOR['front'], 16 * IN, *listed, listing=FRONT),
-        least('floor-protection-side', DOOR['sides'], 8 * IN, *listed, listing=SIDE),
-        least('floor-protection-behind-body', 'floor/back', 8 * IN, *listed, listing=BACK),
-        plus('floor-protection-width', 'floor/width', 'stove/width', 16 * IN, *listed),
-        plus('floor-protection-depth', 'floor/depth', 'stove/depth', 24 * IN, *listed),
+        usual('floor-protection-front', DOOR['front'], 16 * IN, *listed, listing=FRONT),
+        usual('floor-protection-side', DOOR['sides'], 8 * IN, *listed, listing=SIDE),
+        usual('floor-protection-behind-body', 'floor/back', 8 * IN, *listed, listing=BACK),
+        about('floor-protection-width', 'floor/width', 'stove/width', 16 * IN, 2, (SIDE,), *listed),
+        about('floor-protection-depth', 'floor/depth', 'stove/depth', 24 * IN, 1, (FRONT, BACK),
+              *listed),
         make('floor-r-value', 'floor/r-value', 'at-least', listed, 'listing', None,
              listing='listing/pad-r'),
         not_seen('floor-protection', 'floor/protection', 'none', *listed,
                  amount('listing/pad-r', lambda value: value <= 0)),
         seen('floor-protection-carpet', 'floor/on-carpet', 'no', STOVE),
-        least('floor-protection-connector', 'floor/beside-connector', 2 * IN, STOVE, horizontal),
-        least('floor-protection-connector', 'floor/beside-connector', 2 * IN, PELLET),
+        usual_if_labelled('floor-protection-connector', 'floor/beside-connector', 2 * IN, STOVE,
+                          horizontal, listing='listing/floor-beside-connector'),
+        usual('floor-protection-connector', 'floor/beside-connector', 2 * IN, PELLET,
+              listing='listing/floor-beside-connector'),
         make('connector-clearance', CLEARANCES, 'at-least',
              (STOVE, is_('connector/kind', 'listed-double-wall')), 'listing', None,
              listing='listing/connector-clearance'),
@@ -180,15 +189,18 @@ def practice():
               amount('connector/elbows', lambda bends: bends >= 1)),
         seen('connector-male-end', 'connector/male-end-down', 'yes', STOVE),
         seen('connector-end', 'connector/past-liner', 'no', STOVE),
-        least(*chimney, kind('factory-built-fireplace'), listing='listing/chimney-clearance'),
-        least(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
+        usual_if_labelled(*chimney, FACTORY, listing='listing/chimney-clearance'),
+        usual('factory-hearth-front', 'hearth/front', 20 * IN, FACTORY, listing=FRONT),
+        usual('factory-hearth-side', ('hearth/left', 'hearth/right'), 12 * IN, FACTORY,
+              listing=SIDE),
+        usual(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
               listing='listing/chimney-clearance'),
         seen('factory-chimney-insulation', 'factory/insulation-touches', 'no',
-             kind('factory-built-fireplace')),
+             FACTORY),
         seen('factory-chimney-parts', 'factory/mixed-parts', 'no',
-             kind('factory-built-fireplace')),
-        least('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, listing=FRONT),
-        least('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,
+             FACTORY),
+        usual('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, listing=FRONT),
+        usual('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,
               listing='listing/connector-clearance'),
         least('furniture-distance', 'room/furniture', 3 * FT)]
 
