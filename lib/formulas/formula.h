@@ -72,6 +72,8 @@ extern const struct formula formula_above_step;
 /* two_inputs.c */
 extern const struct formula formula_input_and_share;
 extern const struct formula formula_lesser_share;
+/* not_printed.c */
+extern const struct formula formula_not_printed;
 /* switched.c */
 extern const struct formula formula_with_or_without;
 /* observed.c */

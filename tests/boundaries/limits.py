@@ -309,6 +309,11 @@ def listing_or_usual(row):
                 {"listed": told_usual(row.numbers["usual"]), "no-label": MEETS, "home-made": MEETS})
 
 
+def not_printed(row):
+    """It has no limits: only when it applies can be tried."""
+    return ()
+
+
 def within(row):
     limit, distance = row.numbers["limit"], row.numbers["within"]
     for near in (0, distance):
@@ -560,6 +565,7 @@ FORMULAS = {
     "listing-or-usual": listing_or_usual,
     "listing-with-usual": listing_with_usual,
     "listing-about-body": listing_about_body,
+    "not-printed": not_printed,
     "within": within,
     "above-step": above_step,
     "with-or-without": with_or_without,

@@ -398,6 +398,16 @@ static void a_listing_decides_or_is_asked_for(void **state)
     assert_non_null(strstr(steps.steps[0].remark, "listing"));
 }
 
+static void what_is_not_printed_is_not_made_up(void **state)
+{
+    (void)state;
+    const int64_t numbers[] = {0};
+    start(&formula_not_printed, numbers, QUANTITY_CONNECTOR_GAUGE, QUANTITY_NONE);
+    expect_outcome(OUTCOME_OUTSIDE);
+    assert_int_equal(calculation.missing_count, 0);
+    assert_non_null(strstr(steps.steps[0].expression, "no value is printed"));
+}
+
 /* What is usual is named and not required, until the listing's own figure is recorded. */
 static void what_is_usual_is_named_and_not_required(void **state)
 {
@@ -987,7 +997,7 @@ static const struct formula *const formulas[] = {
     &formula_within,          &formula_above_step,
     &formula_observed,        &formula_by_listing,
     &formula_listing_or_usual, &formula_listing_with_usual,
-    &formula_listing_about_body,
+    &formula_listing_about_body, &formula_not_printed,
     &formula_table_cell,      &formula_table_column,
 };
 
@@ -998,8 +1008,8 @@ static void formulas_describe_themselves(void **state)
         const struct formula *formula = formulas[i];
         size_t count = formula_number_count(formula);
         assert_true(count <= FORMULA_NUMBERS);
-        /* What has no numbers of its own has them from elsewhere: a table, a listing. */
-        assert_true(count > 0 || formula->driver_count > 0);
+        /* What has no numbers of its own has them from elsewhere, or says that there are none. */
+        assert_true(count > 0 || formula->driver_count > 0 || formula == &formula_not_printed);
         assert_non_null(formula->required);
         assert_true(formula->driver_count <= FORMULA_DRIVERS);
         for (size_t n = 0; n < count; n++) {
@@ -1040,6 +1050,7 @@ int main(void)
         TEST(above_step_keeps_the_step_below),
         TEST(a_state_is_required_as_it_is),
         TEST(a_listing_decides_or_is_asked_for),
+        TEST(what_is_not_printed_is_not_made_up),
         TEST(what_is_usual_is_named_and_not_required),
         TEST(without_a_label_what_is_usual_is_required),
         TEST(a_pad_goes_about_the_body),

@@ -17,7 +17,7 @@ from amounts import IN
 from stove_rules import (BARE, CEILING, CLEARANCES, HELD_OFF, INSERT, NOT_ALLOWED, NO_FLOOR,
                          SHIELDED, SIDES, STOVE, THROUGH, UNLISTED, WALL, between, clearance,
                          floor_by_legs, flue, flue_most, is_, isnt, kind, least, make, most,
-                         no_less_than_12, not_seen, pipe, plus, reduced, seen, shield)
+                         no_less_than_12, not_printed, not_seen, pipe, plus, reduced, seen, shield)
 
 NFPA, NASD, IMC, NYC = 'nfpa-211-2010', 'nasd-1254', 'imc-2015', 'nyc-mechanical'
 IRC = ('irc-2012', 'irc-2015', 'irc-2018', 'irc-2021', 'irc-2024')
@@ -160,7 +160,8 @@ def new_york():
         sheet(64, between(16, 1000, False), STOVE, solid),
         sheet(19, between(0, 6), vent), sheet(23, between(6, 10), vent),
         sheet(29, between(10, 12, True, True), vent), sheet(34, between(14, 16, True, True), vent),
-        sheet(56, between(16, 1000, False), vent)]
+        sheet(56, between(16, 1000, False), vent),
+        not_printed('connector-thickness', 'connector/thickness', vent, between(12, 14, False))]
 
 
 RULES = {NFPA: nfpa(), NASD: nasd(), IMC: mechanical(), NYC: new_york(),

@@ -21,7 +21,7 @@ from rules import PI_LOW
 from stove_rules import (BACK, BARE, CEILING, CLEARANCES, DOOR, FACTORY, FRONT, INSERT, LISTED,
                          NO_FLOOR, PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL, about,
                          amount, between, clearance, floor_by_legs, flue, is_, isnt, kind, least,
-                         make, most, not_seen, pipe, reduced, seen, shield, usual,
+                         make, most, not_printed, not_seen, pipe, reduced, seen, shield, usual,
                          usual_if_labelled)
 
 IFGC, NYC_ROOM, HEIGHTS = 'ifgc-2009', 'nyc-administrative', 'newburgh-heights-1343-09'
@@ -53,7 +53,9 @@ def heights():
             least('connector-overlap', 'connector/overlap', 2 * IN, STOVE),
             gauge(26, between(0, 6)), gauge(24, between(6, 10)),
             gauge(22, between(10, 12, True, True)), gauge(20, between(14, 16)),
-            gauge(16, between(16, 16, True, True))]
+            gauge(16, between(16, 16, True, True)),
+            *(not_printed('connector-gauge', 'connector/gauge', STOVE, size)
+              for size in (between(12, 14, False), between(16, 1000, False)))]
 
 
 def across(low, high):
@@ -61,8 +63,7 @@ def across(low, high):
     return lambda diameter: low * IN2 < PI_LOW * diameter ** 2 / 4 < high * IN2
 
 
-# Administrative Code 27-870: no gauge is printed from 79 to 80 in2 and from 154 to 155 in2. No
-# circle has exactly one of these areas.
+# Administrative Code 27-870. No circle has exactly one of these areas.
 NYC_GAUGES = ((24, across(-1, 79)), (22, across(80, 154)), (20, across(155, 200)),
               (16, across(200, 10 ** 6)))
 
@@ -116,7 +117,10 @@ def everywhere():
                    seen('room-window', 'room/window', 'yes', STOVE),
                    seen('room-confined', 'room/confined', 'no', STOVE), seen(*label, STOVE),
                    *(most('connector-gauge', 'connector/gauge', number, STOVE,
-                          amount('connector/diameter', size)) for number, size in NYC_GAUGES)],
+                          amount('connector/diameter', size)) for number, size in NYC_GAUGES),
+                   *(not_printed('connector-gauge', 'connector/gauge', STOVE,
+                                 amount('connector/diameter', size))
+                     for size in (across(79, 80), across(154, 155)))],
         IFGC: [seen('insert-seal', 'insert/sealed', 'yes', INSERT),
                seen('insert-access', 'insert/cleanable', 'yes', INSERT),
                seen('insert-in-factory-built', 'insert/listed-for-fireplace', 'yes', INSERT,

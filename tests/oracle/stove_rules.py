@@ -71,6 +71,11 @@ def about(rule, key, body, more, times, listed, *when):
     return make(rule, key, 'at-least', when, 'about', (more, times, listed), body)
 
 
+def not_printed(rule, keys, *when):
+    """Nothing is printed where it applies."""
+    return make(rule, keys, 'at-most', when, 'not-printed')
+
+
 def most(rule, keys, limit, *when):
     return make(rule, keys, 'at-most', when, 'limit', limit)
 

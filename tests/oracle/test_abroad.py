@@ -56,7 +56,8 @@ def due(finding):
 
 def told(finding, dimension):
     return (finding['rule'], finding['subject'], finding['relation'], finding['verdict'],
-            *(shown(finding.get(name), dimension) for name in ('required', 'measured', 'margin', 'usual')))
+            *(shown(finding.get(name), dimension)
+              for name in ('required', 'measured', 'margin', 'usual')))
 
 
 def compare(document, report):
