@@ -242,7 +242,7 @@ INGLE_API int ingle_finding_required(const ingle_finding *finding, ingle_amount 
 INGLE_API int ingle_finding_margin(const ingle_finding *finding, ingle_amount *amount);
 
 /**
- * Gets what labels usually ask, where a label decides that is not recorded: to compare with while
+ * Gets what is usual, where a label or manual decides that is not recorded: to compare with while
  * it is looked up, and no requirement. @returns 1, or 0 where nothing is known to be usual, and
  * then nothing is written.
  */

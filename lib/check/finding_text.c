@@ -286,10 +286,10 @@ static void add_look_up(struct words *words, const struct ingle_finding *finding
         text_add(&words->text, " measured");
     }
     if (finding->has_usual) {
-        text_add(&words->text, finding->relation == INGLE_AT_LEAST
-                                   ? ". Labels usually ask for at least "
-                                   : ". Labels usually allow no more than ");
+        text_add(&words->text,
+                 finding->relation == INGLE_AT_LEAST ? ". At least " : ". No more than ");
         words_add_amount(words, amount_of(finding, finding->usual));
+        text_add(&words->text, " is usual");
     }
 }
 

@@ -80,7 +80,7 @@ struct calculation {
     const char *reading_text; /* the reading followed, where there are several; else NULL */
     bool by_listing; /* what is required is what a listing says */
     bool has_usual;
-    int64_t usual; /* what listings usually ask, where one decides that is not recorded */
+    int64_t usual; /* what is usual, where a listing decides that is not recorded */
 };
 
 /* Empties what a calculation holds of a run before, trials apart. */

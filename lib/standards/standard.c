@@ -25,6 +25,8 @@ static const struct publication *const publications[] = {
     &publication_nfpa_211,
     &publication_nasd_1254,
     &publication_imc,
+    &publication_imc_chimneys,
+    &publication_astm_e1509,
     &publication_ifgc_2009,
     &publication_nyc_mechanical,
     &publication_nyc_administrative,

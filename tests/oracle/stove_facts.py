@@ -19,7 +19,11 @@ LENGTHS = '''
  hearth/extension-thickness chimney/clearance room/furniture listing/hearth-front
  listing/hearth-side listing/hearth-back listing/connector-clearance listing/chimney-clearance
  chimney/height-above-roof nearby/distance nearby/top-above floor/top-thickness
- listing/pad-thickness listing/floor-beside-connector
+ listing/pad-thickness listing/floor-beside-connector listing/unbraced-height
+ listing/flue-height listing/flue-above-base flue/height flue/above-base
+ listing/gas-back-clearance listing/gas-side-clearance listing/gas-top-clearance
+ gas/back-clearance gas/side-clearance gas/top-clearance trim/distance trim/projection
+ listing/trim-distance listing/trim-projection cleanout/below-inlet cleanout/height
 '''.split()
 AREAS = 'flue/net-area listing/flue-area-least listing/flue-area-most'.split()
 COUNTS = 'connector/elbows connector/screws connector/gauge'.split()
@@ -30,8 +34,11 @@ AMOUNTS = {**dict.fromkeys(LENGTHS, 'length'), **dict.fromkeys(AREAS, 'area'),
 ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': 'none',
            'wall/corner': 'no', 'wall/in-front': 'no',
            'connector/kind': 'single-wall', 'connector/shield': 'none',
-           'insert/in-factory-built': 'no'}
-REPEATING = ('wall', 'nearby')
+           'insert/in-factory-built': 'no', 'flue/draft-fan': 'no', 'gas/appliance': 'none',
+           'trim/combustible': 'yes'}
+REPEATING = ('wall', 'nearby', 'trim')
+# The first option of a reading is followed unless another is chosen.
+READINGS = {'brace-height': 'five-feet'}
 
 
 class Facts:
@@ -39,7 +46,9 @@ class Facts:
         self.unit, survey = document.get('unit'), document['survey']
         self.lists = {group: survey.get(group) for group in REPEATING}
         self.layers = survey.get('layer')
-        self.amounts, self.words = {}, {}
+        chosen = {**READINGS, **document.get('readings', {})}
+        self.amounts = {}
+        self.words = {f'reading/{name}': option for name, option in chosen.items()}
         for group, members in survey.items():
             for index, item in enumerate(members) if isinstance(members, list) else ():
                 self.take(f'{group}/{index}', group, item)

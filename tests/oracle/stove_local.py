@@ -18,11 +18,11 @@ from fractions import Fraction
 import amounts
 from amounts import FT, IN, IN2
 from rules import PI_LOW
-from stove_rules import (BACK, BARE, CEILING, CLEARANCES, DOOR, FACTORY, FRONT, INSERT, LISTED,
-                         NO_FLOOR, PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL, about,
-                         amount, between, clearance, floor_by_legs, flue, is_, isnt, kind, least,
-                         make, most, not_printed, not_seen, pipe, reduced, seen, shield, usual,
-                         usual_if_labelled)
+from stove_rules import (BACK, BARE, BURNS, CEILING, CLEARANCES, DOOR, FACTORY, FRONT, INSERT,
+                         LISTED, NO_FLOOR, PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL,
+                         about, amount, between, by_listing, clearance, floor_by_legs, flue, is_,
+                         isnt, kind, least, make, most, not_printed, not_seen, pipe, reduced, seen,
+                         shield, usual, usual_if_labelled)
 
 IFGC, NYC_ROOM, HEIGHTS = 'ifgc-2009', 'nyc-administrative', 'newburgh-heights-1343-09'
 OHIO, MISSOURI, LORAIN = 'ohio-3701-33-09', 'missouri-guide', 'lorain'
@@ -159,6 +159,35 @@ def manufactured():
     return rules
 
 
+def gas_by_listing():
+    """Of direct-vent appliances, inserts and log sets only the listing says what is kept clear."""
+    logs, insert = is_('gas/appliance', 'log-set'), is_('gas/appliance', 'insert')
+    direct = (is_('gas/vent', 'direct'), isnt('gas/appliance', 'none', 'log-set', 'insert'))
+    for who in ((logs,), (insert,), direct):
+        yield by_listing('trim-distance', 'trim/distance', 'listing/trim-distance', *who, BURNS)
+        yield by_listing('trim-projection', 'trim/projection', 'listing/trim-projection', *who,
+                         BURNS, relation='at-most')
+    for who in ((logs,), direct):
+        yield by_listing('hearth-front', 'hearth/front', FRONT, *who)
+        yield by_listing('hearth-side', ('hearth/left', 'hearth/right'), SIDE, *who)
+    for who in ((insert,), direct):
+        for side in ('back', 'side', 'top'):
+            yield by_listing(f'gas-{side}-clearance', f'gas/{side}-clearance',
+                             f'listing/gas-{side}-clearance', *who)
+
+
+def heights_by_listing():
+    """More than 5 ft above the roof, or 6: a brace; 12 ft from the outlet or 15 from the base."""
+    unbraced = (is_('chimney/construction', 'factory-built'), is_('outlet/stack-braced', 'no'))
+    for option, feet in (('five-feet', 5), ('six-feet', 6)):
+        yield usual('factory-chimney-unbraced-height', 'chimney/height-above-roof', feet * FT,
+                    is_('reading/brace-height', option), *unbraced,
+                    listing='listing/unbraced-height', relation='at-most')
+    yield usual('stove-flue-height', 'flue/height', 12 * FT, STOVE, listing='listing/flue-height')
+    yield usual('stove-flue-above-base', 'flue/above-base', 15 * FT, STOVE,
+                listing='listing/flue-above-base')
+
+
 def practice():
     listed = (STOVE, LISTED)
     collar = ((Fraction(1), 0), 'collar/diameter')
@@ -206,7 +235,8 @@ def practice():
         usual('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, listing=FRONT),
         usual('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,
               listing='listing/connector-clearance'),
-        least('furniture-distance', 'room/furniture', 3 * FT)]
+        least('furniture-distance', 'room/furniture', 3 * FT), *gas_by_listing(),
+        *heights_by_listing()]
 
 
 RULES = everywhere()

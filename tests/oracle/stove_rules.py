@@ -32,6 +32,7 @@ LISTED, UNLISTED = is_('listing/label', 'listed'), isnt('listing/label', 'listed
 HELD_OFF = isnt('wall/protection', 'none', 'masonry', 'board-over-batts', 'listed-assembly')
 BARE, SHIELDED = is_('wall/protection', 'none'), isnt('wall/protection', 'none')
 CEILING, WALL = is_('wall/surface', 'ceiling'), isnt('wall/surface', 'ceiling')
+BURNS = is_('trim/combustible', 'yes')
 THROUGH = is_('connector/passes', 'wall')
 NO_FLOOR = (isnt('floor/protection', 'listed-protector'),
             isnt('floor/protection', 'noncombustible-floor'))
@@ -56,14 +57,18 @@ def least(rule, keys, limit, *when, listing=None):
     return make(rule, keys, 'at-least', when, 'limit', limit, listing=listing)
 
 
-def usual(rule, keys, limit, *when, listing):
-    """The listing decides; where it is not recorded, the limit is what listings usually ask."""
-    return make(rule, keys, 'at-least', when, 'usual', limit, listing=listing)
+def usual(rule, keys, limit, *when, listing, relation='at-least'):
+    """The listing decides; where it is not recorded, the limit is what is usual."""
+    return make(rule, keys, relation, when, 'usual', limit, listing=listing)
 
 
 def usual_if_labelled(rule, keys, limit, *when, listing):
     """The same of what has a label; of what has none the limit is required."""
     return make(rule, keys, 'at-least', when, 'usual-if-labelled', limit, listing=listing)
+
+
+def by_listing(rule, keys, listing, *when, relation='at-least'):
+    return make(rule, keys, relation, when, 'listing', None, listing=listing)
 
 
 def about(rule, key, body, more, times, listed, *when):

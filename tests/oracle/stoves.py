@@ -43,7 +43,8 @@ def required_at(rule, value):
     if rule.kind == 'share':
         return max(value * rule.value[0], rule.value[1])
     return {'limit': lambda: rule.value, 'plus': lambda: value + rule.value,
-            'most': lambda: min(value, rule.value), 'listing': lambda: value, 'not-printed': lambda: None,
+            'most': lambda: min(value, rule.value), 'listing': lambda: value,
+            'not-printed': lambda: None,
             'exact': lambda: rule.value.get(value),
             'within': lambda: rule.value[0] if value <= rule.value[1] else None,
             'line': lambda: on_line(rule.value, value)}[rule.kind]()

@@ -245,7 +245,7 @@ class Finding:
 
     @property
     def usual(self) -> Optional[Amount]:
-        """What labels usually ask, where one decides that is not recorded; else None."""
+        """What is usual, where a label decides that is not recorded; else None."""
         return _got(library.ingle_finding_usual, self._pointer)
 
     @property

@@ -99,6 +99,8 @@ static const struct ingle_rule rules[] = {
      &formula_observed, .numbers = {CHOICE_GAS_VALVE_ACCESS_CABINET},
      .when = {ANY_GAS, VALVE_THERE}},
 
+#include "standards/united_states/common_practice_gas.def"
+
     /* Stoves and inserts. */
 #include "standards/united_states/common_practice_stoves.def"
 };
