@@ -323,6 +323,8 @@ struct calculation calculation_for(const struct check *check, const struct ingle
         .item = item,
         .liners = check->standard->liners,
         .liner_count = check->standard->liner_count,
+        .materials = check->standard->materials,
+        .material_count = check->standard->material_count,
         .numbers = numbers,
         .formula = rule->formula,
         .judged = judged,

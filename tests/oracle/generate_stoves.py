@@ -189,6 +189,9 @@ class Maker:
         way = source.one(('k', 'k', 'r-per-inch', 'c', 'r-value', None))
         layer = {'thickness': generate.exact_text(source, source.one((4, 8, 16, 36)) * IN // 8,
                                                   'length')}
+        if source.chance(0.5):
+            layer['material'] = source.one(('other', 'common-brick', 'face-brick', 'cement-mortar',
+                                            'ceramic-tile', 'slate', 'granite'))
         if way:
             layer[way] = source.one(('0.84', '5', '0.2', '1.92', '4', '0.45'))
         return layer

@@ -99,13 +99,14 @@ class Facts:
             return ()
         return (value, *self.box(key, item)) if located(key, item) in self.amounts else (value,)
 
-    def r_value(self):
+    def r_value(self, materials):
         """The sum of the layers, exactly; None where one of them cannot be told."""
-        values = [layer_value(layer) for layer in self.layers or ()]
+        values = [layer_value(layer, materials) for layer in self.layers or ()]
         return None if not values or None in values else sum(values)
 
 
-def layer_value(layer):
+def layer_value(layer, materials):
+    """By its own data, or else what is usual of one inch of its material."""
     def number(name):
         return Fraction(layer[name]) if name in layer else None
 
@@ -118,7 +119,10 @@ def layer_value(layer):
     inches = amounts.exact(layer['thickness'], 'length') / IN
     if 'k' in layer:
         return inches / number('k')
-    return inches * number('r-per-inch') if 'r-per-inch' in layer else None
+    if 'r-per-inch' in layer:
+        return inches * number('r-per-inch')
+    usual = materials.get(layer.get('material'))
+    return None if usual is None else inches * usual
 
 
 def located(key, item):

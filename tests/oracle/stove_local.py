@@ -159,6 +159,12 @@ def manufactured():
     return rules
 
 
+# Common practice, no publication: the R-value of one inch where the product's own is not known.
+MATERIALS = {'common-brick': Fraction('0.2'), 'face-brick': Fraction('0.111'),
+             'cement-mortar': Fraction('0.2'), 'ceramic-tile': Fraction('0.08'),
+             'slate': Fraction('0.1'), 'granite': Fraction('0.083')}
+
+
 def gas_by_listing():
     """Of direct-vent appliances, inserts and log sets only the listing says what is kept clear."""
     logs, insert = is_('gas/appliance', 'log-set'), is_('gas/appliance', 'insert')
@@ -204,7 +210,7 @@ def practice():
         about('floor-protection-width', 'floor/width', 'stove/width', 16 * IN, 2, (SIDE,), *listed),
         about('floor-protection-depth', 'floor/depth', 'stove/depth', 24 * IN, 1, (FRONT, BACK),
               *listed),
-        make('floor-r-value', 'floor/r-value', 'at-least', listed, 'listing', None,
+        make('floor-r-value', 'floor/r-value', 'at-least', listed, 'listing', MATERIALS,
              listing='listing/pad-r'),
         not_seen('floor-protection', 'floor/protection', 'none', *listed,
                  amount('listing/pad-r', lambda value: value <= 0)),

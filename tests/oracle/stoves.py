@@ -178,7 +178,7 @@ def judge_least_area(rule, facts, subject):
 
 
 def judge_layers(rule, facts, subject):
-    need, have = facts.known('listing/pad-r', None), facts.r_value()
+    need, have = facts.known('listing/pad-r', None), facts.r_value(rule.value or {})
     measured = None if have is None else floor(have * RATIO_ONE)
     if need is None:
         return Finding(rule.id, subject, 'by-listing', None, measured, rule.listing)
