@@ -283,6 +283,13 @@ INGLE_API int ingle_finding_required(const ingle_finding *finding, ingle_amount 
  */
 INGLE_API int ingle_finding_margin(const ingle_finding *finding, ingle_amount *amount);
 
+/**
+ * Gets what is usual, where a label or manual decides that is not recorded: to compare with while
+ * it is looked up, and no requirement. @returns 1, or 0 where nothing is known to be usual, and
+ * then nothing is written.
+ */
+INGLE_API int ingle_finding_usual(const ingle_finding *finding, ingle_amount *amount);
+
 /** How many quantities it lacks. */
 INGLE_API size_t ingle_finding_missing_count(const ingle_finding *finding);
 

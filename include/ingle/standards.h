@@ -276,6 +276,24 @@ INGLE_API ingle_status ingle_rule_table_column_at(const ingle_rule *rule, size_t
 INGLE_API ingle_status ingle_rule_table_cell_at(const ingle_rule *rule, size_t row, size_t column,
                                                 ingle_amount *cell);
 
+/* ---- materials ------------------------------------------------------------------------------ */
+
+/** For how many materials a standard says what one inch of them is worth. */
+INGLE_API size_t ingle_standard_material_count(const ingle_standard *standard);
+
+/**
+ * One material of a standard, from 0: it is asked only where a product's own data are not recorded.
+ *
+ * @param standard a standard
+ * @param index from 0
+ * @param[out] material receives the choice of `layer.material`: `slate`; borrowed, constant
+ * @param[out] r_per_inch receives the R-value of one inch
+ * @returns INGLE_OK, or INGLE_ERROR_ARGUMENT past the end or for NULL.
+ */
+INGLE_API ingle_status ingle_standard_material_at(const ingle_standard *standard, size_t index,
+                                                  const char **material,
+                                                  ingle_amount *r_per_inch);
+
 /* ---- flue liners ---------------------------------------------------------------------------- */
 
 /** How many liners a standard prints a net area for. */

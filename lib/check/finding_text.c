@@ -285,6 +285,12 @@ static void add_look_up(struct words *words, const struct ingle_finding *finding
         words_add_amount(words, amount_of(finding, finding->measured));
         text_add(&words->text, " measured");
     }
+    if (finding->has_usual) {
+        text_add(&words->text,
+                 finding->relation == INGLE_AT_LEAST ? ". At least " : ". No more than ");
+        words_add_amount(words, amount_of(finding, finding->usual));
+        text_add(&words->text, " is usual");
+    }
 }
 
 /* Why nothing was judged, or nothing has to be. */

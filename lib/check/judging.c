@@ -255,8 +255,9 @@ static void enter_amounts(const struct calculation *calculation,
     finding->required = evaluation->required;
     finding->has_measured = evaluation->measured_outcome == OUTCOME_DONE;
     finding->measured = evaluation->measured;
-    finding->by_listing = calculation->formula == &formula_by_listing ||
-                          evaluation->required_outcome == OUTCOME_LISTING;
+    finding->by_listing = calculation->by_listing;
+    finding->has_usual = calculation->has_usual;
+    finding->usual = calculation->usual;
     finding->relation = (ingle_relation)calculation->relation;
     finding->outside = evaluation->required_outcome == OUTCOME_OUTSIDE;
     if (calculation->reading_text != NULL) {
@@ -352,6 +353,8 @@ struct calculation calculation_for(const struct check *check, const struct ingle
         .item = item,
         .liners = check->standard->liners,
         .liner_count = check->standard->liner_count,
+        .materials = check->standard->materials,
+        .material_count = check->standard->material_count,
         .numbers = numbers,
         .formula = rule->formula,
         .judged = judged,

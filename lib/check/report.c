@@ -282,6 +282,11 @@ int ingle_finding_margin(const ingle_finding *finding, ingle_amount *amount)
     return give(finding, finding->has_margin, finding->margin, amount);
 }
 
+int ingle_finding_usual(const ingle_finding *finding, ingle_amount *amount)
+{
+    return give(finding, finding->has_usual, finding->usual, amount);
+}
+
 size_t ingle_finding_missing_count(const ingle_finding *finding)
 {
     return finding->missing_count;

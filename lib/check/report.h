@@ -26,6 +26,7 @@ struct ingle_finding {
     int64_t measured;
     int64_t required;
     int64_t margin;
+    int64_t usual;
     size_t first_step;
     size_t step_count;
     size_t first_remedy;
@@ -38,6 +39,7 @@ struct ingle_finding {
     bool has_measured;
     bool has_required;
     bool has_margin;
+    bool has_usual;
     bool by_listing; /* what is required is the listing's */
     bool outside;    /* the publication prints no value for this */
     bool replaced; /* it does not apply because an exception, or the ordinary rule, is met */

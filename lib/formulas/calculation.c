@@ -13,6 +13,8 @@ void calculation_restart(struct calculation *calculation)
     calculation->at_fault = QUANTITY_NONE;
     calculation->reading_count = 1;
     calculation->reading_text = NULL;
+    calculation->by_listing = false;
+    calculation->has_usual = false;
 }
 
 void calculation_try(struct calculation *calculation, enum quantity_id quantity, int64_t value)

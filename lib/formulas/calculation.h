@@ -34,6 +34,13 @@ struct liner {
     bool long_inside; /* its inside reaches the aspect ratio that its nominal size does not */
 };
 
+/* What a standard says of one inch of a material, where the product's own data are not known. */
+struct material {
+    enum choice_LAYER_MATERIAL material;
+    int64_t r_per_inch;
+    const char *source; /* what the working says of where it is from */
+};
+
 enum { TRIALS = 8, MISSING = 4, INPUTS = 3 };
 
 /* How measured has to stand to required; the numbers are those of ingle_relation. */
@@ -56,6 +63,8 @@ struct calculation {
     size_t item; /* of the repeating group that is judged */
     const struct liner *liners;
     size_t liner_count;
+    const struct material *materials;
+    size_t material_count;
     const int64_t *numbers; /* of the rule, as amended */
     const struct formula *formula;
     enum quantity_id judged;
@@ -79,6 +88,9 @@ struct calculation {
     enum quantity_id against;  /* of a contradiction, the other side */
     uint8_t reading_count;
     const char *reading_text; /* the reading followed, where there are several; else NULL */
+    bool by_listing; /* what is required is what a listing says */
+    bool has_usual;
+    int64_t usual; /* what is usual, where a listing decides that is not recorded */
 };
 
 /* Empties what a calculation holds of a run before, trials apart. */

@@ -17,6 +17,7 @@ enum { FORMULA_NUMBERS = 6, FORMULA_DRIVERS = 3, BREAKPOINTS = 96 };
 /* Stand in a driver for the rule's inputs. */
 #define THE_INPUT QUANTITY_NONE
 #define SECOND_INPUT ((enum quantity_id)(QUANTITY_NONE + 1))
+#define THIRD_INPUT ((enum quantity_id)(QUANTITY_NONE + 2))
 
 struct formula_number {
     const char *name; /* by which an amendment sets it; NULL ends the list */
@@ -71,6 +72,8 @@ extern const struct formula formula_above_step;
 /* two_inputs.c */
 extern const struct formula formula_input_and_share;
 extern const struct formula formula_lesser_share;
+/* not_printed.c */
+extern const struct formula formula_not_printed;
 /* switched.c */
 extern const struct formula formula_with_or_without;
 /* observed.c */
@@ -78,6 +81,8 @@ extern const struct formula formula_observed;
 /* listing.c */
 extern const struct formula formula_by_listing;
 extern const struct formula formula_listing_or_usual;
+extern const struct formula formula_listing_with_usual;
+extern const struct formula formula_listing_about_body;
 
 /*
  * Whether a listing's figure, where it is recorded, can be the appliance's own: what carries no

@@ -48,6 +48,36 @@ static enum outcome by_inches(struct calculation *calculation, int64_t thickness
     return OUTCOME_DONE;
 }
 
+static const struct material *find_material(const struct calculation *calculation)
+{
+    int64_t material;
+    if (!calculation_recorded(calculation, QUANTITY_LAYER_MATERIAL, &material)) {
+        return NULL;
+    }
+    for (size_t i = 0; i < calculation->material_count; i++) {
+        if ((int64_t)calculation->materials[i].material == material) {
+            return &calculation->materials[i];
+        }
+    }
+    return NULL;
+}
+
+/* By what the standard says of the material, for want of the product's own data. */
+static enum outcome by_material(struct calculation *calculation, int64_t thickness, int64_t *value)
+{
+    const struct material *material = find_material(calculation);
+    if (material == NULL) {
+        return calculation_miss(calculation, QUANTITY_LAYER_R_VALUE);
+    }
+    RECORD_STEP(calculation, .label = "R-value of one inch", .expression = "of {0}",
+                .remark = material->source,
+                .operands = {operand_quantity(calculation, QUANTITY_LAYER_MATERIAL,
+                                              (int64_t)material->material)},
+                .result = quantity_amount(QUANTITY_LAYER_R_PER_INCH, material->r_per_inch),
+                .has_result = true);
+    return by_inches(calculation, thickness, material->r_per_inch, value);
+}
+
 static enum outcome by_conductance(struct calculation *calculation, int64_t c, int64_t *value)
 {
     if (c == 0 || !wide_multiply_divide(INGLE_RATIO_ONE, INGLE_RATIO_ONE, (uint64_t)c,
@@ -73,7 +103,7 @@ enum outcome layer_r_value(struct calculation *calculation, int64_t *value)
     }
     return calculation_recorded(calculation, QUANTITY_LAYER_R_PER_INCH, &given)
                ? by_inches(calculation, thickness, given, value)
-               : calculation_miss(calculation, QUANTITY_LAYER_R_VALUE);
+               : by_material(calculation, thickness, value);
 }
 
 /* The layer at `item`, as recorded or as its data give it. */

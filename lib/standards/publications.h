@@ -24,6 +24,8 @@ extern const struct publication publication_missouri_extension;
 extern const struct publication publication_nfpa_211;
 extern const struct publication publication_nasd_1254;
 extern const struct publication publication_imc;
+extern const struct publication publication_imc_chimneys;
+extern const struct publication publication_astm_e1509;
 extern const struct publication publication_ifgc_2009;
 extern const struct publication publication_nyc_mechanical;
 extern const struct publication publication_nyc_administrative;

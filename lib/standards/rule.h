@@ -60,6 +60,8 @@ struct ingle_standard {
     size_t rule_count;
     const struct liner *liners;
     size_t liner_count;
+    const struct material *materials;
+    size_t material_count;
 };
 
 /* Whether a row belongs to an edition. */

@@ -26,6 +26,8 @@ static const struct publication *const publications[] = {
     &publication_nfpa_211,
     &publication_nasd_1254,
     &publication_imc,
+    &publication_imc_chimneys,
+    &publication_astm_e1509,
     &publication_ifgc_2009,
     &publication_nyc_mechanical,
     &publication_nyc_administrative,
@@ -386,6 +388,24 @@ const char *ingle_relation_name(ingle_relation relation)
 }
 
 /* ---- liners --------------------------------------------------------------------------------- */
+
+size_t ingle_standard_material_count(const ingle_standard *standard)
+{
+    return standard->material_count;
+}
+
+ingle_status ingle_standard_material_at(const ingle_standard *standard, size_t index,
+                                        const char **material, ingle_amount *r_per_inch)
+{
+    if (standard == NULL || index >= standard->material_count || material == NULL ||
+        r_per_inch == NULL) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    const struct material *row = &standard->materials[index];
+    *material = quantities[QUANTITY_LAYER_MATERIAL].choices[row->material].id;
+    *r_per_inch = quantity_amount(QUANTITY_LAYER_R_PER_INCH, row->r_per_inch);
+    return INGLE_OK;
+}
 
 size_t ingle_standard_liner_count(const ingle_standard *standard)
 {

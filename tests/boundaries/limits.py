@@ -18,7 +18,6 @@ INPUTS = {"length": (42 * INCH, 42 * INCH + 1), "area": (1080 * SQUARE_INCH,
           "ratio": (RATIO_ONE, RATIO_ONE + 1)}
 SMALL_LENGTHS = (6 * INCH, 6 * INCH + 1)  # of what is never as large as those
 SLOPES = (RATIO_ONE * 6 // 12, RATIO_ONE * 7 // 12)
-BY_LISTING = "by-listing"
 SQUARE_METRE = 10 ** 18
 PI = Fraction("3.14159265358979323846264338327950288")
 
@@ -266,13 +265,53 @@ def by_listing(row):
                 tuple(verdict(row, amount, amount + off) for off in (-1, 0, 1)))
 
 
+def told_usual(amount):
+    """What comes out where a listing decides that is not recorded, and what is usual is named."""
+    return "by-listing, usually %d" % amount
+
+
+def around_usual(row, numbers, fixed, usual):
+    """Nothing is judged round what is usual: it is named, whatever was measured."""
+    return Probe(numbers, fixed, row.judged, usual, 3 * (told_usual(usual),))
+
+
+def listing_with_usual(row):
+    yield around_usual(row, ("usual",), {}, row.numbers["usual"])
+    yield from by_listing(row)
+
+
+def listing_about_body(row):
+    """A body's size, and the figures of its listing, each as often as it counts."""
+    usual, times_over = row.numbers["usual"], row.numbers["times"]
+    body, *listed = row.sources
+    size, side = inputs(row)[0], 8 * INCH
+
+    def required(more):
+        return size + times(row, len(listed) * side + more, times_over)
+
+    yield around_usual(row, ("usual",), {body: size}, size + usual)
+    given = {body: size, **dict.fromkeys(listed, side)}
+    yield around_judged(row, ("times",), given, required(0))
+    for varied in listed:
+        others = {name: value for name, value in given.items() if name != varied}
+        yield Probe(("times",), {**others, row.judged: required(0)}, varied, side,
+                    tuple(verdict(row, required(0), required(off)) for off in (-1, 0, 1)))
+    yield Probe((), {**dict.fromkeys(listed, side), row.judged: required(0)}, body, size,
+                tuple(verdict(row, required(0), required(0) + off) for off in (-1, 0, 1)))
+
+
 def listing_or_usual(row):
     """A label that is looked for and not there leaves what is usual."""
     for label in ("no-label", "home-made"):
         yield around_judged(row, ("usual",), {"listing.label": label}, row.numbers["usual"])
     yield from by_listing(row)
     yield Sight((), {row.judged: row.numbers["usual"]}, "listing.label",
-                {"listed": BY_LISTING, "no-label": MEETS, "home-made": MEETS})
+                {"listed": told_usual(row.numbers["usual"]), "no-label": MEETS, "home-made": MEETS})
+
+
+def not_printed(row):
+    """It has no limits: only when it applies can be tried."""
+    return ()
 
 
 def within(row):
@@ -524,6 +563,9 @@ FORMULAS = {
     "observed": observed,
     "by-listing": by_listing,
     "listing-or-usual": listing_or_usual,
+    "listing-with-usual": listing_with_usual,
+    "listing-about-body": listing_about_body,
+    "not-printed": not_printed,
     "within": within,
     "above-step": above_step,
     "with-or-without": with_or_without,

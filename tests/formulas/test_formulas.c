@@ -398,6 +398,76 @@ static void a_listing_decides_or_is_asked_for(void **state)
     assert_non_null(strstr(steps.steps[0].remark, "listing"));
 }
 
+static void what_is_not_printed_is_not_made_up(void **state)
+{
+    (void)state;
+    const int64_t numbers[] = {0};
+    start(&formula_not_printed, numbers, QUANTITY_CONNECTOR_GAUGE, QUANTITY_NONE);
+    expect_outcome(OUTCOME_OUTSIDE);
+    assert_int_equal(calculation.missing_count, 0);
+    assert_non_null(strstr(steps.steps[0].expression, "no value is printed"));
+}
+
+/* What is usual is named and not required, until the listing's own figure is recorded. */
+static void what_is_usual_is_named_and_not_required(void **state)
+{
+    (void)state;
+    const int64_t numbers[] = {INCHES(16)};
+    ingle_survey_clear(survey);
+    start(&formula_listing_with_usual, numbers, QUANTITY_FLOOR_DOOR_FRONT,
+          QUANTITY_LISTING_HEARTH_FRONT);
+    expect_outcome(OUTCOME_LISTING);
+    assert_true(calculation.by_listing && calculation.has_usual);
+    assert_true(calculation.usual == INCHES(16));
+    assert_int_equal(calculation.missing[0], QUANTITY_LISTING_HEARTH_FRONT);
+    record(QUANTITY_LISTING_HEARTH_FRONT, INCHES(18));
+    expect_required(INCHES(18));
+    assert_true(calculation.by_listing && !calculation.has_usual);
+}
+
+/* Only what has no label, and no figure of a listing, is judged by what is usual. */
+static void without_a_label_what_is_usual_is_required(void **state)
+{
+    (void)state;
+    const int64_t numbers[] = {INCHES(16)};
+    ingle_survey_clear(survey);
+    start(&formula_listing_or_usual, numbers, QUANTITY_INSERT_HEARTH_FRONT,
+          QUANTITY_LISTING_HEARTH_FRONT);
+    expect_outcome(OUTCOME_LISTING);
+    assert_true(calculation.has_usual && calculation.usual == INCHES(16));
+    record(QUANTITY_LISTING_LABEL, CHOICE_LISTING_LABEL_NO_LABEL);
+    expect_required(INCHES(16));
+    assert_false(calculation.has_usual);
+    record(QUANTITY_LISTING_HEARTH_FRONT, INCHES(18));
+    expect_required(INCHES(18));
+}
+
+/* A pad's depth: 24 in of stove, 16 in before it and 8 in behind. */
+static void a_pad_goes_about_the_body(void **state)
+{
+    (void)state;
+    const int64_t numbers[] = {INCHES(24), RATIO(1, 1)};
+    ingle_survey_clear(survey);
+    start(&formula_listing_about_body, numbers, QUANTITY_FLOOR_DEPTH, QUANTITY_STOVE_DEPTH);
+    calculation.inputs[1] = QUANTITY_LISTING_HEARTH_FRONT;
+    calculation.inputs[2] = QUANTITY_LISTING_HEARTH_BACK;
+    expect_outcome(OUTCOME_LISTING);
+    assert_false(calculation.has_usual);
+    record(QUANTITY_STOVE_DEPTH, INCHES(24));
+    record(QUANTITY_LISTING_HEARTH_FRONT, INCHES(16));
+    expect_outcome(OUTCOME_LISTING);
+    assert_true(calculation.has_usual && calculation.usual == INCHES(48));
+    assert_int_equal(calculation.missing_count, 1);
+    assert_int_equal(calculation.missing[0], QUANTITY_LISTING_HEARTH_BACK);
+    record(QUANTITY_LISTING_HEARTH_BACK, INCHES(6));
+    expect_required(INCHES(46));
+    const int64_t twice[] = {INCHES(24), RATIO(2, 1)};
+    calculation.numbers = twice;
+    expect_required(INCHES(68));
+    forget(QUANTITY_STOVE_DEPTH);
+    expect_outcome(OUTCOME_MISSING);
+}
+
 /* ---- tables --------------------------------------------------------------------------------- */
 
 static const int64_t row_keys[] = {INCHES(10), INCHES(20), INCHES(30)};
@@ -927,6 +997,8 @@ static const struct formula *const formulas[] = {
     &formula_projection_by_distance, &formula_flue_share,
     &formula_within,          &formula_above_step,
     &formula_observed,        &formula_by_listing,
+    &formula_listing_or_usual, &formula_listing_with_usual,
+    &formula_listing_about_body, &formula_not_printed,
     &formula_table_cell,      &formula_table_column,
 };
 
@@ -937,8 +1009,8 @@ static void formulas_describe_themselves(void **state)
         const struct formula *formula = formulas[i];
         size_t count = formula_number_count(formula);
         assert_true(count <= FORMULA_NUMBERS);
-        /* What has no numbers of its own has them from elsewhere: a table, a listing. */
-        assert_true(count > 0 || formula->driver_count > 0);
+        /* What has no numbers of its own has them from elsewhere, or says that there are none. */
+        assert_true(count > 0 || formula->driver_count > 0 || formula == &formula_not_printed);
         assert_non_null(formula->required);
         assert_true(formula->driver_count <= FORMULA_DRIVERS);
         for (size_t n = 0; n < count; n++) {
@@ -979,6 +1051,10 @@ int main(void)
         TEST(above_step_keeps_the_step_below),
         TEST(a_state_is_required_as_it_is),
         TEST(a_listing_decides_or_is_asked_for),
+        TEST(what_is_not_printed_is_not_made_up),
+        TEST(what_is_usual_is_named_and_not_required),
+        TEST(without_a_label_what_is_usual_is_required),
+        TEST(a_pad_goes_about_the_body),
         TEST(cells_are_found_by_their_keys),
         TEST(the_steps_name_row_and_column),
         TEST(a_table_asks_for_both_its_inputs),

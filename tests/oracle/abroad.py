@@ -9,7 +9,7 @@ import amounts
 import canada_rules
 import europe_rules
 import rules
-from abroad_rules import BY_LISTING, LISTINGS, OUTSIDE
+from abroad_rules import BY_LISTING, LISTINGS, OUTSIDE, Usual
 
 STANDARDS = {**canada_rules.STANDARDS, **europe_rules.STANDARDS}
 
@@ -78,7 +78,8 @@ ASSUMED = {
     'wall/shield-fire-rated': False, 'recess/construction': 'solid', 'hood/metal': False,
     'gas/appliance': 'none', 'wall/shield-face': 'none', 'wall/shield-layers': 'none',
 }
-Finding = namedtuple('Finding', 'rule subject relation verdict required measured margin dimension')
+Finding = namedtuple('Finding', 'rule subject relation verdict required measured margin dimension '
+                     'usual', defaults=(None,))
 
 
 class Missing(Exception):
@@ -304,6 +305,9 @@ def judge_amounts(rule, facts, item, nothing):
         return nothing._replace(measured=found)
     if required == BY_LISTING:
         return nothing._replace(verdict='by-listing',
+                                measured=None if measured is Missing else measured)
+    if isinstance(required, Usual):
+        return nothing._replace(verdict='by-listing', usual=required.amount,
                                 measured=None if measured is Missing else measured)
     finding = nothing._replace(
         measured=None if measured is Missing else measured,

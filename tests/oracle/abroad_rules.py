@@ -11,6 +11,8 @@ MM2, M2 = MM * MM, M * M
 
 OUTSIDE = 'nothing is printed'
 BY_LISTING = 'the listing decides'
+# The same, where it is known what listings usually ask.
+Usual = namedtuple('Usual', 'amount')
 
 # `when` are (key, comparison, value); `required` is a function of a reading of the survey, whose
 # result is an amount, a state, None for no limit, OUTSIDE or BY_LISTING; `marks` are (key, amount)
@@ -37,6 +39,19 @@ def limit(amount):
 
 def at_least(rule, key, amount, *when, **more):
     return Rule(rule, key, 'at-least', limit(amount), when, **more)
+
+
+def usual(rule, key, amount, *when):
+    """The listing decides; where it is not recorded, this is what listings usually ask."""
+    return Rule(rule, key, 'at-least', limit(Usual(amount)), when)
+
+
+def usual_if_labelled(rule, key, amount, *when):
+    """The same of what has a label; of what has none it is what is required."""
+    def required(get):
+        label = get.facts.seen.get('listing/label', 'listed')
+        return Usual(amount) if label == 'listed' else amount
+    return Rule(rule, key, 'at-least', required, when, ((key, amount),))
 
 
 def at_most(rule, key, amount, *when, **more):

@@ -16,7 +16,7 @@ from math import ceil, floor
 
 import rules
 from abroad_rules import (BY_LISTING, INSERT, M2, MM, OPEN, OUTSIDE, STOVE, M, Rule, at_least,
-                          at_most, kind, share, state, within)
+                          at_most, kind, share, state, usual, usual_if_labelled, within)
 from amounts import DEGREE, KILOWATT
 
 ROUND = ('flue/shape', 'is', 'round')
@@ -346,11 +346,13 @@ BARE = (('listing/label', 'is not', 'listed'), ('wall/protection', 'is', 'none')
         ('wall/shield-face', 'is', 'none'))
 BEHIND = (STOVE, SHIELDED, ('wall/surface', 'is', 'wall'))
 PRACTICE = [
-    at_least('insert-hearth-front', 'insert/hearth-front', 450 * MM, INSERT),
-    *sides('insert-body-side', ('insert/body-left', 'insert/body-right'), 200 * MM, INSERT),
-    at_least('floor-protection-before-body', 'floor/front', 450 * MM, STOVE, LISTED),
-    *sides('floor-protection-beside-body', ('floor/left', 'floor/right'), 200 * MM, STOVE, LISTED),
-    at_least('floor-protection-behind-body', 'floor/back', 200 * MM, STOVE, LISTED),
+    usual_if_labelled('insert-hearth-front', 'insert/hearth-front', 450 * MM, INSERT),
+    *[usual_if_labelled('insert-body-side', key, 200 * MM, INSERT)
+      for key in ('insert/body-left', 'insert/body-right')],
+    usual('floor-protection-before-body', 'floor/front', 450 * MM, STOVE, LISTED),
+    *[usual('floor-protection-beside-body', key, 200 * MM, STOVE, LISTED)
+      for key in ('floor/left', 'floor/right')],
+    usual('floor-protection-behind-body', 'floor/back', 200 * MM, STOVE, LISTED),
     *[at_least('stove-clearance', 'wall/clearance', most * MM, STOVE, *BARE,
                ('stove/type', 'is', made))
       for most, made in ((1200, 'radiant'), (900, 'circulating'))],

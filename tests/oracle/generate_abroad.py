@@ -72,7 +72,7 @@ def known_limits():
                 pass  # it rests on something measured
             for key, value in pairs:
                 if key in abroad.DIMENSIONS and not isinstance(value, str):
-                    limits.setdefault(key, set()).add(int(value))
+                    limits.setdefault(key, set()).add(int(getattr(value, 'amount', value)))
     sizes = {int(side) * MM for table in (canada_rules.ROUND_FLUES, canada_rules.RECTANGULAR_FLUES)
              for line in table for cell in line if cell != 'none'
              for part in cell.split('/') for side in part.split('x')}

@@ -15,9 +15,10 @@ MM = amounts.NM_PER_MM
 WORDS = {
     'listing.label': ('listed', 'listed', 'no-label', 'home-made'),
     'stove.type': ('radiant', 'circulating'),
-    'flue.lining': ('sound', 'none'), 'chimney.construction': ('masonry',),
+    'flue.lining': ('sound', 'none'),
+    'chimney.construction': ('masonry', 'masonry', 'factory-built'),
     'floor.protection': ('none', 'ember', 'solid-masonry-and-steel', 'hollow-masonry-and-steel',
-                         'noncombustible-floor', 'listed-protector'),
+                         'noncombustible-floor', 'listed-protector', 'hollow-masonry-and-top'),
     'connector.kind': ('single-wall', 'single-wall', 'listed-double-wall', 'vent'),
     'connector.into': ('masonry-chimney', 'fireplace-chimney', 'fireplace-chimney',
                        'open-fireplace-flue', 'factory-built-chimney', 'factory-built-fireplace'),
@@ -26,13 +27,18 @@ WORDS = {
     'pass-through.assembly': ('brick', 'chimney-length', 'vented-thimble', 'wide-chimney-length',
                               'listed', 'other'),
     'air.duct-state': ('connected', 'connected', 'blocked', 'missing', 'none'),
+    'gas.appliance': ('none', 'none', 'none', 'log-set', 'insert', 'fireplace', 'room-heater'),
+    'gas.vent': ('chimney', 'direct', 'direct', 'unvented'),
+    'chimney.liner-spec': ('clay', 'listed', 'approved', 'none'),
 }
 FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-stainless',
          'insert.sealed', 'insert.cleanable', 'insert.in-factory-built',
          'insert.listed-for-fireplace', 'room.window', 'room.confined', 'floor.on-carpet',
          'connector.past-liner', 'stove.other-on-flue', 'listing.clearances-stated',
          'factory.insulation-touches', 'factory.mixed-parts', 'connector.male-end-down',
-         'alarms.co-in-home', 'alarms.smoke-in-home')
+         'alarms.co-in-home', 'alarms.smoke-in-home', 'alarms.smoke-and-co-in-room',
+         'alarms.battery-backup', 'alarms.warns-of-failure', 'flue.draft-fan', 'factory.type-ht',
+         'outlet.stack-braced')
 COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4),
           'room.volume': ('299 ft3', '300 cu ft', '8.495053977599 m3', '8.4950539776 m3'),
           'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
@@ -51,13 +57,20 @@ LIMITS = {
     'pass-through.diameter': (8, 9, 10, 12), 'pass-through.length': (12,),
     'pass-through.opening': (20, 22), 'hearth.front': (16,), 'hearth.left': (8,),
     'hearth.right': (8,), 'chimney.clearance': (2,), 'room.furniture': (36,),
-    'insert.liner-diameter': (6, 8)}
+    'insert.liner-diameter': (6, 8), 'cleanout.below-inlet': (6,), 'cleanout.height': (6,),
+    'flue.height': (144,), 'flue.above-base': (180,), 'gas.back-clearance': (1,),
+    'gas.side-clearance': (1,), 'gas.top-clearance': (12,)}
 METRIC = {'floor.front': (450,), 'floor.left': (200,), 'floor.right': (200,), 'floor.back': (200,),
           'insert.hearth-front': (450,), 'insert.body-left': (200,), 'insert.body-right': (200,)}
 ALSO = {'floor.front': (6, 18), 'floor.left': (18,), 'floor.right': (18,), 'floor.back': (8, 18)}
 LISTED = {'listing.hearth-front': (16, 18), 'listing.hearth-side': (6, 8),
-          'listing.hearth-back': (6, 8), 'listing.connector-clearance': (3, 6, 9),
-          'listing.chimney-clearance': (1, 2)}
+          'listing.hearth-back': (6, 8), 'listing.floor-beside-connector': (2,),
+          'listing.pad-thickness': (1,), 'listing.connector-clearance': (3, 6, 9),
+          'listing.chimney-clearance': (1, 2), 'listing.unbraced-height': (36, 60),
+          'listing.flue-height': (144,), 'listing.flue-above-base': (180,),
+          'listing.gas-back-clearance': (1,), 'listing.gas-side-clearance': (1,),
+          'listing.gas-top-clearance': (12,), 'listing.trim-distance': (6, 12),
+          'listing.trim-projection': (2,)}
 SHEETS = (19, 22, 23, 28, 29, 34, 56, 64)
 PROTECTIONS = ('none', 'masonry', 'board-over-batts', 'masonry-vented', 'steel-over-batts',
                'steel-vented', 'board-vented', 'double-steel-vented', 'batts-between-steel',
@@ -65,6 +78,7 @@ PROTECTIONS = ('none', 'masonry', 'board-over-batts', 'masonry-vented', 'steel-o
 SURFACES = ('wall', 'ceiling')
 CIRCLES = ('collar.diameter', 'connector.diameter', 'flue.diameter')
 
+LIMITED = ('limit', 'usual', 'usual-if-labelled')
 RULES = [(standard, rule) for standard in stoves.STANDARDS for rule in stoves.rules_of(standard)]
 
 
@@ -116,7 +130,8 @@ class Maker:
         for path, inches in LISTED.items():
             if self.source.chance(0.2):
                 self.length(path, [each * IN for each in inches])
-        for path, eighths in (('floor.thickness', (3, 8)), ('pass-through.liner-thickness', (5,)),
+        for path, eighths in (('floor.thickness', (3, 8)), ('floor.top-thickness', (2,)),
+                              ('pass-through.liner-thickness', (5,)),
                               ('hearth.extension-thickness', (3,))):
             self.length(path, [each * IN // 8 for each in eighths])
         sheet = self.source.one(SHEETS) * IN // 1000 + self.source.one((-1, 0, 0, 1))
@@ -174,13 +189,16 @@ class Maker:
         way = source.one(('k', 'k', 'r-per-inch', 'c', 'r-value', None))
         layer = {'thickness': generate.exact_text(source, source.one((4, 8, 16, 36)) * IN // 8,
                                                   'length')}
+        if source.chance(0.5):
+            layer['material'] = source.one(('other', 'common-brick', 'face-brick', 'cement-mortar',
+                                            'ceramic-tile', 'slate', 'granite'))
         if way:
             layer[way] = source.one(('0.84', '5', '0.2', '1.92', '4', '0.45'))
         return layer
 
     def roof(self):
         """The chimney's top, and what stands near it; a part's distance is always recorded."""
-        self.length('chimney.height-above-roof', (3 * FT,))
+        self.length('chimney.height-above-roof', (3 * FT, 5 * FT, 6 * FT))
         if self.source.chance(0.8):
             self.groups['nearby'] = [self.part() for _ in range(self.source.whole(0, 2))]
 
@@ -190,6 +208,14 @@ class Maker:
         if self.source.chance(0.9):
             part['top-above'] = self.written('nearby.top-above', self.near(2 * FT))
         return part
+
+    def mantel(self):
+        distance = self.near(self.source.one((6, 12)) * IN)
+        piece = {'distance': self.written('trim.distance', distance),
+                 'projection': self.written('trim.projection', self.near(2 * IN))}
+        if self.source.chance(0.4):
+            piece['combustible'] = self.source.chance(0.7)
+        return piece
 
     def pad(self):
         if self.source.chance(0.7):
@@ -201,6 +227,8 @@ class Maker:
     def fit(self, key, test):
         """Records something seen by which a condition holds."""
         group, name = key.split('/')
+        if group == 'reading':
+            return
         fitting = [word for word in seen_at(f'{group}.{name}')
                    if test({True: 'yes', False: 'no'}.get(word, word))]
         for holder in self.holders(group) if fitting else ():
@@ -214,11 +242,17 @@ class Maker:
         """Makes a rule apply that chance would seldom bring about, and leads to its limit."""
         for key, test in rule.when:
             self.fit(key, test)
-        for key in rule.keys if rule.kind == 'limit' else ():
+        limit = rule.value if rule.kind in LIMITED else self.source.one((1, 6, 12)) * IN
+        listing = rule.kind.startswith('usual') or rule.kind == 'listing'
+        if listing and stove_facts.AMOUNTS[rule.listing] == 'length' and self.source.chance(0.7):
+            group, name = rule.listing.split('/')
+            for holder in self.holders(group):
+                holder[name] = self.written(f'{group}.{name}', limit)
+        for key in rule.keys if rule.kind in (*LIMITED, 'listing') else ():
             group, name = key.split('/')
-            step = self.source.one((-1, 1)) * self.source.one((1, IN // 16, rule.value // 4))
+            step = self.source.one((-1, 1)) * self.source.one((1, IN // 16, limit // 4))
             for holder in self.holders(group) if stove_facts.AMOUNTS.get(key) == 'length' else ():
-                holder[name] = self.written(f'{group}.{name}', max(0, rule.value + step))
+                holder[name] = self.written(f'{group}.{name}', max(0, limit + step))
 
     def document(self, place):
         source = self.source
@@ -235,13 +269,18 @@ class Maker:
         self.roof()
         if source.chance(0.9):
             self.groups['wall'] = [self.wall() for _ in range(source.whole(0, 4))]
+        if source.chance(0.7):
+            self.groups['trim'] = [self.mantel() for _ in range(source.whole(0, 2))]
         first, rule = RULES[place % len(RULES)]
         standards = [first]
         standards += [each for each in stoves.STANDARDS
                       if each not in standards and source.chance(0.2)]
-        if source.chance(0.5):
+        if source.chance(0.7):
             self.aim(rule)
-        return {'id': f'stove-{place}', 'standards': standards, 'survey': self.groups}
+        document = {'id': f'stove-{place}', 'standards': standards, 'survey': self.groups}
+        if source.chance(0.4):
+            document['readings'] = {'brace-height': source.one(('five-feet', 'six-feet'))}
+        return document
 
 
 def lines(count, seed='stoves', uncertain=True):

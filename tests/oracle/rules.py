@@ -115,10 +115,11 @@ PERHAPS = 'perhaps'
 ROWS, FINDINGS = {}, []
 
 Finding = namedtuple('Finding', 'standard rule subject verdict relation required_exact required '
-                                'measured margin reading dimension')
+                                'measured margin reading dimension usual', defaults=(None,))
 # A number that depends on measures: the measures' keys, and a function of their values.
 Expression = namedtuple('Expression', 'keys value')
-# One rule on one subject. `required` may come to None at a point: no limit there.
+# One rule on one subject. `required` may come to None at a point: no limit there. `by_listing` is
+# whether a listing decides, or what is then usual.
 Row = namedtuple('Row', 'rule subject relation dimension applies measured required reading '
                         'by_listing', defaults=(False,))
 
@@ -496,10 +497,11 @@ def flue_row(survey, fraction, reading):
 
 def of_insert(survey, numbers, rule, key, measured):
     """What the label states; where a label was looked for and is not there, what is usual."""
+    usual = numbers[rule]['usual']
     required = survey.one('listing/' + rule.removeprefix('insert-'))
     if survey.choices.get('listing/label', 'listed') != 'listed':
-        required = fixed(numbers[rule]['usual'])
-    return row(rule, key, 'at-least', measured, required, by_listing=True)
+        required = fixed(usual)
+    return row(rule, key, 'at-least', measured, required, by_listing=usual)
 
 
 def insert_rows(survey, numbers):
@@ -609,8 +611,10 @@ def judge(row, survey, numbers, standard):
     required = None if exact is None else rounded(row.relation, exact)
     measured = row.measured.value(point) if row.measured else None
     verdict, margin = 'unmeasured', None
+    usual = None
     if row.by_listing and not row.required:
         verdict = 'by-listing'
+        usual = None if row.by_listing is True else row.by_listing
     if row.measured and row.required:
         verdict = verdict_of(row, survey, numbers)
         if required is not None and row.dimension != 'state':
@@ -618,7 +622,7 @@ def judge(row, survey, numbers, standard):
     if row.applies == PERHAPS and verdict == 'fails':
         verdict = 'too-close'
     return nothing._replace(verdict=verdict, required_exact=exact, required=required,
-                            measured=measured, margin=margin)
+                            measured=measured, margin=margin, usual=usual)
 
 
 ORDINARY = ('firebox-depth', 'throat-height', 'throat-depth', 'passage-area')

@@ -9,17 +9,22 @@ Where each number is from:
 - Univ./NASD 1254: 36 in, 12 in behind vented masonry, 18 in of pad all round
 - IRC Table M1306.2, M1306.2.1 (12 in for solid fuel), shields 1 in off
 - IMC 2015 Table 308.6, interpolated; 308.4.1
-- New York City Mechanical Code 801.6, 801.7, 801.10.1, Tables 803.8 and 803.9(1)
+- IMC 2018 chapter 8, as New Jersey adopted it: cleanout 6 in high and 6 in below the inlet,
+  linings; IMC 2006 805 (cited): Type HT
+- New York City Mechanical Code 801.6, 801.7, 801.10.1, 804.3.8, Tables 803.8 and 803.9(1)
+- ASTM E1509, scope: a pellet stove's clearances and pad are those of its label
 """
 from fractions import Fraction
 
 from amounts import IN
-from stove_rules import (BARE, CEILING, CLEARANCES, HELD_OFF, INSERT, NOT_ALLOWED, NO_FLOOR,
-                         SHIELDED, SIDES, STOVE, THROUGH, UNLISTED, WALL, between, clearance,
-                         floor_by_legs, flue, flue_most, is_, isnt, kind, least, make, most,
-                         no_less_than_12, not_seen, pipe, plus, reduced, seen, shield)
+from stove_rules import (BACK, BARE, CEILING, CLEARANCES, FRONT, HELD_OFF, INSERT, NOT_ALLOWED,
+                         NO_FLOOR, PELLET, SHIELDED, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL,
+                         between, by_listing, clearance, floor_by_legs, flue, flue_most, is_, isnt,
+                         kind, least, make, most, no_less_than_12, not_printed, not_seen, pipe,
+                         plus, reduced, seen, shield)
 
 NFPA, NASD, IMC, NYC = 'nfpa-211-2010', 'nasd-1254', 'imc-2015', 'nyc-mechanical'
+IMC_2006, IMC_2018, E1509 = 'imc-2006', 'imc-2018', 'astm-e1509'
 IRC = ('irc-2012', 'irc-2015', 'irc-2018', 'irc-2021', 'irc-2024')
 
 # The percentage that is left, the least distance, of wall and ceiling: NFPA 211 Table 12.6.2.1.
@@ -82,14 +87,15 @@ def nfpa_passes():
 
 def nfpa():
     rules = list(nfpa_walls()) + nfpa_passes()
-    for who in ((INSERT,), (STOVE, is_('connector/into', 'fireplace-chimney'))):
+    insert = (INSERT, isnt('gas/appliance', 'insert'))
+    for who in (insert, (STOVE, is_('connector/into', 'fireplace-chimney'))):
         rules += [flue(1, *who), flue_most(3, *who, is_('insert/chimney-exposed', 'no')),
                   flue_most(2, *who, is_('insert/chimney-exposed', 'yes'))]
     shielded = (STOVE, is_('connector/shield', 'protected'))
     protector = NO_FLOOR[0]
     return rules + [
-        seen('insert-reaches-liner', 'insert/reaches-liner', 'yes', INSERT),
-        seen('insert-connector', 'insert/connector-stainless', 'yes', INSERT),
+        seen('insert-reaches-liner', 'insert/reaches-liner', 'yes', *insert),
+        seen('insert-connector', 'insert/connector-stainless', 'yes', *insert),
         floor_by_legs('solid-masonry-and-steel', 6 * IN, 10 ** 12, *NO_FLOOR,
                       isnt('floor/protection', 'hollow-masonry-and-steel')),
         floor_by_legs('hollow-masonry-and-steel', 2 * IN, 6 * IN, *NO_FLOOR),
@@ -151,17 +157,46 @@ def new_york():
 
     rules = [seen('insert-seal', 'insert/sealed', 'yes', INSERT),
              seen('insert-access', 'insert/cleanable', 'yes', INSERT)]
-    for who in (INSERT, STOVE):
-        rules += [flue(1, who), flue_most(3, who)]
+    for who in ((INSERT, isnt('gas/appliance', 'insert')), (STOVE,)):
+        rules += [flue(1, who[0]), flue_most(3, *who)]
+    fan = (is_('flue/draft-fan', 'yes'), isnt('appliance/kind', 'pellet-stove'))
     return rules + [
+        seen('detector-with-draft-fan', 'alarms/smoke-and-co-in-room', 'yes', *fan),
+        seen('detector-battery-backup', 'alarms/battery-backup', 'yes', *fan),
+        seen('detector-failure-warning', 'alarms/warns-of-failure', 'yes', *fan),
         sheet(22, between(0, 5, True, True), STOVE, solid),
         sheet(28, between(5, 10, False, True), STOVE, solid),
         sheet(34, between(10, 16, False, True), STOVE, solid),
         sheet(64, between(16, 1000, False), STOVE, solid),
         sheet(19, between(0, 6), vent), sheet(23, between(6, 10), vent),
         sheet(29, between(10, 12, True, True), vent), sheet(34, between(14, 16, True, True), vent),
-        sheet(56, between(16, 1000, False), vent)]
+        sheet(56, between(16, 1000, False), vent),
+        not_printed('connector-thickness', 'connector/thickness', vent, between(12, 14, False))]
 
 
-RULES = {NFPA: nfpa(), NASD: nasd(), IMC: mechanical(), NYC: new_york(),
+def chimneys_2018():
+    masonry = is_('chimney/construction', 'masonry')
+    cleaned = (isnt('appliance/kind', 'masonry-fireplace', 'steel-fireplace-unit', 'insert',
+                    'factory-built-fireplace'), masonry)
+    return [least('cleanout-inlet', 'cleanout/below-inlet', 6 * IN, *cleaned),
+            least('cleanout-height', 'cleanout/height', 6 * IN, *cleaned),
+            not_seen('liner-specification', 'chimney/liner-spec', 'none', masonry,
+                     isnt('appliance/kind', 'factory-built-fireplace'))]
+
+
+def chimneys_2006():
+    return [seen('factory-chimney-type-ht', 'factory/type-ht', 'yes', STOVE,
+                 is_('connector/into', 'factory-built-chimney'))]
+
+
+def pellets():
+    return [by_listing('stove-clearance', 'wall/clearance', 'wall/by-listing', PELLET),
+            by_listing('floor-protection-before-body', 'floor/front', FRONT, PELLET),
+            by_listing('floor-protection-beside-body', ('floor/left', 'floor/right'), SIDE, PELLET),
+            by_listing('floor-protection-behind-body', 'floor/back', BACK, PELLET),
+            by_listing('floor-r-value', 'floor/r-value', 'listing/pad-r', PELLET)]
+
+
+RULES = {IMC_2006: chimneys_2006(), IMC_2018: chimneys_2018(), E1509: pellets(), NFPA: nfpa(),
+         NASD: nasd(), IMC: mechanical(), NYC: new_york(),
          **dict.fromkeys(IRC, residential())}

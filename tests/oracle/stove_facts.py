@@ -18,7 +18,12 @@ LENGTHS = '''
  insert/body-left insert/body-right insert/liner-diameter hearth/front hearth/left hearth/right
  hearth/extension-thickness chimney/clearance room/furniture listing/hearth-front
  listing/hearth-side listing/hearth-back listing/connector-clearance listing/chimney-clearance
- chimney/height-above-roof nearby/distance nearby/top-above
+ chimney/height-above-roof nearby/distance nearby/top-above floor/top-thickness
+ listing/pad-thickness listing/floor-beside-connector listing/unbraced-height
+ listing/flue-height listing/flue-above-base flue/height flue/above-base
+ listing/gas-back-clearance listing/gas-side-clearance listing/gas-top-clearance
+ gas/back-clearance gas/side-clearance gas/top-clearance trim/distance trim/projection
+ listing/trim-distance listing/trim-projection cleanout/below-inlet cleanout/height
 '''.split()
 AREAS = 'flue/net-area listing/flue-area-least listing/flue-area-most'.split()
 COUNTS = 'connector/elbows connector/screws connector/gauge'.split()
@@ -29,8 +34,11 @@ AMOUNTS = {**dict.fromkeys(LENGTHS, 'length'), **dict.fromkeys(AREAS, 'area'),
 ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': 'none',
            'wall/corner': 'no', 'wall/in-front': 'no',
            'connector/kind': 'single-wall', 'connector/shield': 'none',
-           'insert/in-factory-built': 'no'}
-REPEATING = ('wall', 'nearby')
+           'insert/in-factory-built': 'no', 'flue/draft-fan': 'no', 'gas/appliance': 'none',
+           'trim/combustible': 'yes'}
+REPEATING = ('wall', 'nearby', 'trim')
+# The first option of a reading is followed unless another is chosen.
+READINGS = {'brace-height': 'five-feet'}
 
 
 class Facts:
@@ -38,7 +46,9 @@ class Facts:
         self.unit, survey = document.get('unit'), document['survey']
         self.lists = {group: survey.get(group) for group in REPEATING}
         self.layers = survey.get('layer')
-        self.amounts, self.words = {}, {}
+        chosen = {**READINGS, **document.get('readings', {})}
+        self.amounts = {}
+        self.words = {f'reading/{name}': option for name, option in chosen.items()}
         for group, members in survey.items():
             for index, item in enumerate(members) if isinstance(members, list) else ():
                 self.take(f'{group}/{index}', group, item)
@@ -89,13 +99,14 @@ class Facts:
             return ()
         return (value, *self.box(key, item)) if located(key, item) in self.amounts else (value,)
 
-    def r_value(self):
+    def r_value(self, materials):
         """The sum of the layers, exactly; None where one of them cannot be told."""
-        values = [layer_value(layer) for layer in self.layers or ()]
+        values = [layer_value(layer, materials) for layer in self.layers or ()]
         return None if not values or None in values else sum(values)
 
 
-def layer_value(layer):
+def layer_value(layer, materials):
+    """By its own data, or else what is usual of one inch of its material."""
     def number(name):
         return Fraction(layer[name]) if name in layer else None
 
@@ -108,7 +119,10 @@ def layer_value(layer):
     inches = amounts.exact(layer['thickness'], 'length') / IN
     if 'k' in layer:
         return inches / number('k')
-    return inches * number('r-per-inch') if 'r-per-inch' in layer else None
+    if 'r-per-inch' in layer:
+        return inches * number('r-per-inch')
+    usual = materials.get(layer.get('material'))
+    return None if usual is None else inches * usual
 
 
 def located(key, item):

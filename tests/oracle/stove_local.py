@@ -18,10 +18,11 @@ from fractions import Fraction
 import amounts
 from amounts import FT, IN, IN2
 from rules import PI_LOW
-from stove_rules import (BACK, BARE, CEILING, CLEARANCES, DOOR, FRONT, INSERT, LISTED, NO_FLOOR,
-                         PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL, amount, between,
-                         clearance, floor_by_legs, flue, is_, isnt, kind, least, make, most,
-                         not_seen, pipe, plus, reduced, seen, shield)
+from stove_rules import (BACK, BARE, BURNS, CEILING, CLEARANCES, DOOR, FACTORY, FRONT, INSERT,
+                         LISTED, NO_FLOOR, PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL,
+                         about, amount, between, by_listing, clearance, floor_by_legs, flue, is_,
+                         isnt, kind, least, make, most, not_printed, not_seen, pipe, reduced, seen,
+                         shield, usual, usual_if_labelled)
 
 IFGC, NYC_ROOM, HEIGHTS = 'ifgc-2009', 'nyc-administrative', 'newburgh-heights-1343-09'
 OHIO, MISSOURI, LORAIN = 'ohio-3701-33-09', 'missouri-guide', 'lorain'
@@ -52,7 +53,9 @@ def heights():
             least('connector-overlap', 'connector/overlap', 2 * IN, STOVE),
             gauge(26, between(0, 6)), gauge(24, between(6, 10)),
             gauge(22, between(10, 12, True, True)), gauge(20, between(14, 16)),
-            gauge(16, between(16, 16, True, True))]
+            gauge(16, between(16, 16, True, True)),
+            *(not_printed('connector-gauge', 'connector/gauge', STOVE, size)
+              for size in (between(12, 14, False), between(16, 1000, False)))]
 
 
 def across(low, high):
@@ -60,8 +63,7 @@ def across(low, high):
     return lambda diameter: low * IN2 < PI_LOW * diameter ** 2 / 4 < high * IN2
 
 
-# Administrative Code 27-870: no gauge is printed from 79 to 80 in2 and from 154 to 155 in2. No
-# circle has exactly one of these areas.
+# Administrative Code 27-870. No circle has exactly one of these areas.
 NYC_GAUGES = ((24, across(-1, 79)), (22, across(80, 154)), (20, across(155, 200)),
               (16, across(200, 10 ** 6)))
 
@@ -78,9 +80,14 @@ def everywhere():
                pipe(18 * IN, STOVE, is_('connector/kind', 'single-wall'))],
         MISSOURI: [clearance(36 * IN, STOVE, UNLISTED, BARE),
                    least('floor-protection-all-round', SIDES, 18 * IN, STOVE, UNLISTED),
-                   least('floor-protection-before-body', 'floor/front', 18 * IN, STOVE, LISTED,
-                         listing='listing/hearth-front'),
-                   least('floor-protection-thickness', 'floor/thickness', IN, STOVE, LISTED)],
+                   seen('floor-protection', 'floor/protection', 'hollow-masonry-and-top', STOVE,
+                        UNLISTED, *NO_FLOOR),
+                   least('floor-protection-top', 'floor/top-thickness', IN // 4, STOVE, UNLISTED,
+                         is_('floor/protection', 'hollow-masonry-and-top')),
+                   usual('floor-protection-before-body', 'floor/front', 18 * IN, STOVE, LISTED,
+                         listing=FRONT),
+                   usual('floor-protection-thickness', 'floor/thickness', IN, STOVE, LISTED,
+                         listing='listing/pad-thickness')],
         LORAIN: [floor_by_legs('hollow-masonry-and-steel', 0, 2 * IN + 1, *NO_FLOOR),
                  floor_by_legs('solid-masonry-and-steel', 2 * IN + 1, 6 * IN + 1, *NO_FLOOR)],
         HEMPSTEAD: [pipe(18 * IN, STOVE, isnt('connector/shield', 'insulation-or-metal')),
@@ -110,7 +117,10 @@ def everywhere():
                    seen('room-window', 'room/window', 'yes', STOVE),
                    seen('room-confined', 'room/confined', 'no', STOVE), seen(*label, STOVE),
                    *(most('connector-gauge', 'connector/gauge', number, STOVE,
-                          amount('connector/diameter', size)) for number, size in NYC_GAUGES)],
+                          amount('connector/diameter', size)) for number, size in NYC_GAUGES),
+                   *(not_printed('connector-gauge', 'connector/gauge', STOVE,
+                                 amount('connector/diameter', size))
+                     for size in (across(79, 80), across(154, 155)))],
         IFGC: [seen('insert-seal', 'insert/sealed', 'yes', INSERT),
                seen('insert-access', 'insert/cleanable', 'yes', INSERT),
                seen('insert-in-factory-built', 'insert/listed-for-fireplace', 'yes', INSERT,
@@ -136,17 +146,52 @@ def manufactured():
     rules = [least('floor-protection-front', DOOR['front'], 16 * IN, STOVE, listing=FRONT),
              least('floor-protection-side', DOOR['sides'], 8 * IN, STOVE, listing=SIDE),
              least('floor-protection-thickness', 'floor/thickness', 3 * IN // 8, STOVE)]
-    for who in (kind('factory-built-fireplace'), kind('masonry-fireplace')):
+    for who in (FACTORY, kind('masonry-fireplace')):
         rules += [least('hearth-front', 'hearth/front', 16 * IN, who),
                   least('hearth-side', ('hearth/left', 'hearth/right'), 8 * IN, who),
                   least('hearth-extension-thickness', 'hearth/extension-thickness', 3 * IN // 8,
                         who)]
-    for who in (kind('factory-built-fireplace'), kind('masonry-fireplace'), STOVE):
+    for who in (FACTORY, kind('masonry-fireplace'), STOVE):
         rules += [least('chimney-height', 'chimney/height-above-roof', 3 * FT, who),
                   make('chimney-height-nearby', 'nearby/top-above', 'at-least', (who,), 'within',
                        (2 * FT, 10 * FT), 'nearby/distance'),
                   seen('exterior-air', 'air/duct-state', 'connected', who)]
     return rules
+
+
+# Common practice, no publication: the R-value of one inch where the product's own is not known.
+MATERIALS = {'common-brick': Fraction('0.2'), 'face-brick': Fraction('0.111'),
+             'cement-mortar': Fraction('0.2'), 'ceramic-tile': Fraction('0.08'),
+             'slate': Fraction('0.1'), 'granite': Fraction('0.083')}
+
+
+def gas_by_listing():
+    """Of direct-vent appliances, inserts and log sets only the listing says what is kept clear."""
+    logs, insert = is_('gas/appliance', 'log-set'), is_('gas/appliance', 'insert')
+    direct = (is_('gas/vent', 'direct'), isnt('gas/appliance', 'none', 'log-set', 'insert'))
+    for who in ((logs,), (insert,), direct):
+        yield by_listing('trim-distance', 'trim/distance', 'listing/trim-distance', *who, BURNS)
+        yield by_listing('trim-projection', 'trim/projection', 'listing/trim-projection', *who,
+                         BURNS, relation='at-most')
+    for who in ((logs,), direct):
+        yield by_listing('hearth-front', 'hearth/front', FRONT, *who)
+        yield by_listing('hearth-side', ('hearth/left', 'hearth/right'), SIDE, *who)
+    for who in ((insert,), direct):
+        for side in ('back', 'side', 'top'):
+            yield by_listing(f'gas-{side}-clearance', f'gas/{side}-clearance',
+                             f'listing/gas-{side}-clearance', *who)
+
+
+def heights_by_listing():
+    """More than 5 ft above the roof, or 6: a brace; 12 ft from the outlet or 15 from the base."""
+    unbraced = (is_('chimney/construction', 'factory-built'), is_('outlet/stack-braced', 'no'))
+    for option, feet in (('five-feet', 5), ('six-feet', 6)):
+        yield usual('factory-chimney-unbraced-height', 'chimney/height-above-roof', feet * FT,
+                    is_('reading/brace-height', option), *unbraced,
+                    listing='listing/unbraced-height', relation='at-most')
+    yield usual('stove-flue-height', 'flue/height', 12 * FT, STOVE, listing='listing/flue-height')
+    yield usual('stove-flue-above-base', 'flue/above-base', 15 * FT, STOVE,
+                listing='listing/flue-above-base')
 
 
 def practice():
@@ -159,18 +204,21 @@ def practice():
              *collar),
         make('insert-liner-diameter-most', 'insert/liner-diameter', 'at-most', (INSERT,), 'share',
              *collar),
-        least('floor-protection-front', DOOR['front'], 16 * IN, *listed, listing=FRONT),
-        least('floor-protection-side', DOOR['sides'], 8 * IN, *listed, listing=SIDE),
-        least('floor-protection-behind-body', 'floor/back', 8 * IN, *listed, listing=BACK),
-        plus('floor-protection-width', 'floor/width', 'stove/width', 16 * IN, *listed),
-        plus('floor-protection-depth', 'floor/depth', 'stove/depth', 24 * IN, *listed),
-        make('floor-r-value', 'floor/r-value', 'at-least', listed, 'listing', None,
+        usual('floor-protection-front', DOOR['front'], 16 * IN, *listed, listing=FRONT),
+        usual('floor-protection-side', DOOR['sides'], 8 * IN, *listed, listing=SIDE),
+        usual('floor-protection-behind-body', 'floor/back', 8 * IN, *listed, listing=BACK),
+        about('floor-protection-width', 'floor/width', 'stove/width', 16 * IN, 2, (SIDE,), *listed),
+        about('floor-protection-depth', 'floor/depth', 'stove/depth', 24 * IN, 1, (FRONT, BACK),
+              *listed),
+        make('floor-r-value', 'floor/r-value', 'at-least', listed, 'listing', MATERIALS,
              listing='listing/pad-r'),
         not_seen('floor-protection', 'floor/protection', 'none', *listed,
                  amount('listing/pad-r', lambda value: value <= 0)),
         seen('floor-protection-carpet', 'floor/on-carpet', 'no', STOVE),
-        least('floor-protection-connector', 'floor/beside-connector', 2 * IN, STOVE, horizontal),
-        least('floor-protection-connector', 'floor/beside-connector', 2 * IN, PELLET),
+        usual_if_labelled('floor-protection-connector', 'floor/beside-connector', 2 * IN, STOVE,
+                          horizontal, listing='listing/floor-beside-connector'),
+        usual('floor-protection-connector', 'floor/beside-connector', 2 * IN, PELLET,
+              listing='listing/floor-beside-connector'),
         make('connector-clearance', CLEARANCES, 'at-least',
              (STOVE, is_('connector/kind', 'listed-double-wall')), 'listing', None,
              listing='listing/connector-clearance'),
@@ -180,17 +228,21 @@ def practice():
               amount('connector/elbows', lambda bends: bends >= 1)),
         seen('connector-male-end', 'connector/male-end-down', 'yes', STOVE),
         seen('connector-end', 'connector/past-liner', 'no', STOVE),
-        least(*chimney, kind('factory-built-fireplace'), listing='listing/chimney-clearance'),
-        least(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
+        usual_if_labelled(*chimney, FACTORY, listing='listing/chimney-clearance'),
+        usual('factory-hearth-front', 'hearth/front', 20 * IN, FACTORY, listing=FRONT),
+        usual('factory-hearth-side', ('hearth/left', 'hearth/right'), 12 * IN, FACTORY,
+              listing=SIDE),
+        usual(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
               listing='listing/chimney-clearance'),
         seen('factory-chimney-insulation', 'factory/insulation-touches', 'no',
-             kind('factory-built-fireplace')),
+             FACTORY),
         seen('factory-chimney-parts', 'factory/mixed-parts', 'no',
-             kind('factory-built-fireplace')),
-        least('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, listing=FRONT),
-        least('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,
+             FACTORY),
+        usual('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, listing=FRONT),
+        usual('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,
               listing='listing/connector-clearance'),
-        least('furniture-distance', 'room/furniture', 3 * FT)]
+        least('furniture-distance', 'room/furniture', 3 * FT), *gas_by_listing(),
+        *heights_by_listing()]
 
 
 RULES = everywhere()

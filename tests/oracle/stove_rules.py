@@ -27,10 +27,12 @@ def kind(word):
 
 
 STOVE, INSERT, PELLET = kind('stove'), kind('insert'), kind('pellet-stove')
+FACTORY = kind('factory-built-fireplace')
 LISTED, UNLISTED = is_('listing/label', 'listed'), isnt('listing/label', 'listed')
 HELD_OFF = isnt('wall/protection', 'none', 'masonry', 'board-over-batts', 'listed-assembly')
 BARE, SHIELDED = is_('wall/protection', 'none'), isnt('wall/protection', 'none')
 CEILING, WALL = is_('wall/surface', 'ceiling'), isnt('wall/surface', 'ceiling')
+BURNS = is_('trim/combustible', 'yes')
 THROUGH = is_('connector/passes', 'wall')
 NO_FLOOR = (isnt('floor/protection', 'listed-protector'),
             isnt('floor/protection', 'noncombustible-floor'))
@@ -53,6 +55,30 @@ def make(rule, keys, relation, when, what, value=None, source=None, listing=None
 
 def least(rule, keys, limit, *when, listing=None):
     return make(rule, keys, 'at-least', when, 'limit', limit, listing=listing)
+
+
+def usual(rule, keys, limit, *when, listing, relation='at-least'):
+    """The listing decides; where it is not recorded, the limit is what is usual."""
+    return make(rule, keys, relation, when, 'usual', limit, listing=listing)
+
+
+def usual_if_labelled(rule, keys, limit, *when, listing):
+    """The same of what has a label; of what has none the limit is required."""
+    return make(rule, keys, 'at-least', when, 'usual-if-labelled', limit, listing=listing)
+
+
+def by_listing(rule, keys, listing, *when, relation='at-least'):
+    return make(rule, keys, relation, when, 'listing', None, listing=listing)
+
+
+def about(rule, key, body, more, times, listed, *when):
+    """A body's size, and the figures of its listing, each so many times; usually so much more."""
+    return make(rule, key, 'at-least', when, 'about', (more, times, listed), body)
+
+
+def not_printed(rule, keys, *when):
+    """Nothing is printed where it applies."""
+    return make(rule, keys, 'at-most', when, 'not-printed')
 
 
 def most(rule, keys, limit, *when):

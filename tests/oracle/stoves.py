@@ -18,7 +18,8 @@ from stove_facts import REPEATING, Facts, located
 RULES = {**stove_codes.RULES, **stove_local.RULES}
 STANDARDS = tuple(RULES)
 
-Finding = namedtuple('Finding', 'rule subject verdict required measured missing')
+Finding = namedtuple('Finding', 'rule subject verdict required measured missing usual',
+                     defaults=(None,))
 
 
 def rules_of(standard):
@@ -43,6 +44,7 @@ def required_at(rule, value):
         return max(value * rule.value[0], rule.value[1])
     return {'limit': lambda: rule.value, 'plus': lambda: value + rule.value,
             'most': lambda: min(value, rule.value), 'listing': lambda: value,
+            'not-printed': lambda: None,
             'exact': lambda: rule.value.get(value),
             'within': lambda: rule.value[0] if value <= rule.value[1] else None,
             'line': lambda: on_line(rule.value, value)}[rule.kind]()
@@ -72,6 +74,34 @@ def effective(rule, facts, item):
     return rule._replace(source=rule.listing) if rule.kind == 'listing' else rule
 
 
+def usual_of(rule, facts):
+    """What listings usually ask, where one decides that is not recorded; else None."""
+    if rule.kind == 'about':
+        body = facts.known(rule.source, None)
+        told = None in (facts.known(key, None) for key in rule.value[2])
+        return body + rule.value[0] if told and body is not None else None
+    labelled = facts.known('listing/label', None) in (None, 'listed')
+    return rule.value if rule.kind == 'usual' or labelled else None
+
+
+def judge_about(rule, facts, item, key, subject):
+    """By the figures of the listing and the body that they go about."""
+    _, times, listed = rule.value
+    measured, body = facts.known(key, item), facts.known(rule.source, None)
+    if None in (facts.known(each, None) for each in listed):
+        return Finding(rule.id, subject, 'by-listing', None, measured, listed,
+                       usual_of(rule, facts))
+    if body is None:
+        return Finding(rule.id, subject, 'unmeasured', None, measured, rule.source)
+    required = body + times * sum(facts.known(each, None) for each in listed)
+    if measured is None:
+        return Finding(rule.id, subject, 'unmeasured', required, None, key)
+    boxes = [facts.box(each, item) for each in (key, rule.source, *listed)]
+    good = {corner >= first + times * sum(others) for corner, first, *others in product(*boxes)}
+    verdict = 'too-close' if len(good) == 2 else 'meets' if good == {True} else 'fails'
+    return Finding(rule.id, subject, verdict, required, measured, None)
+
+
 def marks(rule):
     if rule.kind in ('exact', 'line'):
         return [head + off for head in rule.value for off in (-1, 0, 1)]
@@ -91,6 +121,12 @@ def corner_verdicts(rule, facts, item, key):
 
 def judge_amount(rule, facts, item, key, subject):
     rule = effective(rule, facts, item)
+    if rule.kind.startswith('usual'):
+        usual = usual_of(rule, facts)
+        if usual is not None:
+            return Finding(rule.id, subject, 'by-listing', None, facts.known(key, item),
+                           rule.listing, usual)
+        rule = rule._replace(kind='limit')
     value = facts.known(rule.source, item) if rule.source else None
     measured = facts.known(key, item)
     if rule.source and value is None:
@@ -142,7 +178,7 @@ def judge_least_area(rule, facts, subject):
 
 
 def judge_layers(rule, facts, subject):
-    need, have = facts.known('listing/pad-r', None), facts.r_value()
+    need, have = facts.known('listing/pad-r', None), facts.r_value(rule.value or {})
     measured = None if have is None else floor(have * RATIO_ONE)
     if need is None:
         return Finding(rule.id, subject, 'by-listing', None, measured, rule.listing)
@@ -167,6 +203,8 @@ def judge_applying(rule, facts, item, key, subject):
         return judge_flue(rule, facts, subject)
     if rule.id == 'flue-area-stove':
         return judge_least_area(rule, facts, subject)
+    if rule.kind == 'about':
+        return judge_about(rule, facts, item, key, subject)
     if key == 'floor/r-value':
         return judge_layers(rule, facts, subject)
     found = judge_amount(rule, facts, item, key, subject)

@@ -50,13 +50,14 @@ def shown(amount, dimension):
 
 def due(finding):
     return (finding.rule, finding.subject, finding.relation, finding.verdict,
-            *(shown(amount, finding.dimension)
-              for amount in (finding.required, finding.measured, finding.margin)))
+            *(shown(amount, finding.dimension) for amount in (
+                finding.required, finding.measured, finding.margin, finding.usual)))
 
 
 def told(finding, dimension):
     return (finding['rule'], finding['subject'], finding['relation'], finding['verdict'],
-            *(shown(finding.get(name), dimension) for name in ('required', 'measured', 'margin')))
+            *(shown(finding.get(name), dimension)
+              for name in ('required', 'measured', 'margin', 'usual')))
 
 
 def compare(document, report):
@@ -72,7 +73,7 @@ def compare(document, report):
         want = Counter(due(each) for each in wanted)
         for counted in (have, want):  # rows that lack the same are said once
             for each in counted:
-                if each[3:] == ('unmeasured', None, None, None):
+                if each[3:] == ('unmeasured', None, None, None, None):
                     counted[each] = 1
         problems += [f'{standard} not said: {each}' for each in want - have]
         problems += [f'{standard} only said: {each}' for each in have - want]

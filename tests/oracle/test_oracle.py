@@ -89,7 +89,7 @@ def differences(expected, got):
     if got['relation'] != expected.relation:
         found.append(f'relation {got["relation"]}, not {expected.relation}')
     if expected.verdict != 'not-applicable':
-        for name in ('required', 'measured', 'margin'):
+        for name in ('required', 'measured', 'margin', 'usual'):
             value = getattr(expected, name)
             if not same_amount(got.get(name), value, expected.dimension):
                 found.append(f'{name} {got.get(name)}, not {value} base units')

@@ -61,7 +61,7 @@ def is_met(due, got):
     dimension = dimension_of(due.subject)
     return (got['verdict'] == due.verdict and got['subject'] == due.subject
             and all(same(got.get(part), getattr(due, part), dimension)
-                    for part in ('required', 'measured')))
+                    for part in ('required', 'measured', 'usual')))
 
 
 def compare(line, report):

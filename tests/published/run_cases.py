@@ -16,7 +16,7 @@ from pathlib import Path
 
 KINDS = ("published", "derived", "common-practice", "from-memory")
 VERDICTS = ("not-applicable", "meets", "unmeasured", "by-listing", "too-close", "fails")
-AMOUNTS = ("measured", "required", "margin")
+AMOUNTS = ("measured", "required", "margin", "usual")
 
 # The known words at each place: name -> (type, whether it is needed).
 FILE_WORDS = {"title": (str, True), "cases": (list, True)}
@@ -28,7 +28,8 @@ EXPECT_WORDS = {"verdict": (str, False), "findings": (list, True), "absent": (li
                 "unmeasured": (list, False)}
 FINDING_WORDS = {"standard": (str, False), "rule": (str, True), "subject": (str, False),
                  "reading": (str, False), "verdict": (str, False), "measured": (str, False),
-                 "required": (str, False), "margin": (str, False), "remedy": (list, False)}
+                 "required": (str, False), "margin": (str, False), "usual": (str, False),
+                 "remedy": (list, False)}
 REMEDY_WORDS = {"change": (str, True), "to": (str, True)}
 
 

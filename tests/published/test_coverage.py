@@ -4,7 +4,8 @@
 
 A row counts as reached where a case expects a verdict or a requirement of a finding that comes
 from it, and the finding judges by the row's own numbers: it is neither unmeasured nor left to a
-listing. A row that prints no number at all is reached where a case expects to be told so. Every
+listing. A row that only tells what listings usually ask is reached where a case expects to be told
+it. A row that prints no number at all is reached where a case expects to be told so. Every
 edition counts by itself. INGLE_COMMAND names the command.
 """
 import json
@@ -39,21 +40,31 @@ def judged(some):
 
 def is_expected(finding, expect):
     """Whether a case says what a finding comes to or requires."""
-    return any({"verdict", "required"} & each.keys()
+    return any({"verdict", "required", "usual"} & each.keys()
                and all(finding.get(name) == each[name]
                        for name in ("standard", "rule", "subject", "reading") if name in each)
+               and ("usual" in each or not tells_usual(finding))
                for each in expect["findings"])
 
 
 def prints_nothing(rule):
     """Whether a row says of everything it applies to that the publication has no number."""
+    if rule["formula"] == "not-printed":
+        return True
     return "table" in rule and not any(cell for row in rule["table"]["cells"] for cell in row)
+
+
+def tells_usual(finding):
+    """Whether a finding leaves the matter to a listing and tells what is usual."""
+    return finding["verdict"] == "by-listing" and "usual" in finding
 
 
 def decides(finding, rule):
     """Whether a finding judges by the numbers of its row."""
     if prints_nothing(rule):
         return finding["verdict"] == "not-applicable"
+    if rule["formula"] in ("listing-with-usual", "listing-about-body"):
+        return tells_usual(finding)
     return finding["verdict"] in JUDGED and (
         "by_listing" not in finding or rule["formula"] == "by-listing")
 

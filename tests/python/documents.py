@@ -203,7 +203,7 @@ def _finding(finding, survey, unit):
              "relation": finding.relation}
     if finding.by_listing:
         found["by_listing"] = True
-    for name in ("measured", "required", "margin"):
+    for name in ("measured", "required", "margin", "usual"):
         amount = getattr(finding, name)
         if amount is not None:
             found[name] = _value(amount, finding.quantity, shown)

@@ -172,7 +172,8 @@ static void look_at_numbers(const ingle_standard *standard, const ingle_rule *ru
     (void)standard;
     ingle_amount most, amount = {0, 0, 0};
     size_t count = ingle_rule_number_count(rule);
-    assert_true(count > 0 || rule->table != NULL || ingle_rule_input_count(rule) > 0);
+    assert_true(count > 0 || rule->table != NULL || ingle_rule_input_count(rule) > 0 ||
+                    rule->formula == &formula_not_printed);
     assert_null(ingle_rule_number_name(rule, count));
     assert_int_equal(ingle_rule_number_at(rule, count, &amount), INGLE_ERROR_ARGUMENT);
     assert_int_equal(ingle_rule_number_at(rule, 0, NULL), INGLE_ERROR_ARGUMENT);
@@ -443,6 +444,35 @@ static void liners_are_named_by_their_size(void **state)
     }
 }
 
+/* Common practice, no publication: only materials on which what is said does not conflict. */
+static void materials_are_those_without_conflict(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *material;
+        int64_t thousandths;
+    } known[] = {{"common-brick", 200}, {"face-brick", 111}, {"cement-mortar", 200},
+                 {"ceramic-tile", 80},  {"slate", 100},      {"granite", 83}};
+    const ingle_standard *standard = standard_of("common-practice-us");
+    const char *material = NULL;
+    ingle_amount r_value = {0, 0, 0};
+    assert_int_equal(ingle_standard_material_count(standard), 6);
+    for (size_t i = 0; i < 6; i++) {
+        assert_int_equal(ingle_standard_material_at(standard, i, &material, &r_value), INGLE_OK);
+        assert_string_equal(material, known[i].material);
+        assert_true(r_value.value == RATIO(known[i].thousandths, 1000));
+    }
+    assert_int_equal(ingle_standard_material_at(standard, 6, &material, &r_value),
+                     INGLE_ERROR_ARGUMENT);
+    assert_int_equal(ingle_standard_material_at(NULL, 0, &material, &r_value),
+                     INGLE_ERROR_ARGUMENT);
+    assert_int_equal(ingle_standard_material_at(standard, 0, NULL, &r_value),
+                     INGLE_ERROR_ARGUMENT);
+    assert_int_equal(ingle_standard_material_at(standard, 0, &material, NULL),
+                     INGLE_ERROR_ARGUMENT);
+    assert_int_equal(ingle_standard_material_count(standard_of("astm-e1509")), 0);
+}
+
 static void past_the_last_liner_is_nothing(void **state)
 {
     (void)state;
@@ -503,6 +533,7 @@ int main(void)
         cmocka_unit_test(abutting_trim_changed_in_2024),
         cmocka_unit_test(liners_are_as_printed),
         cmocka_unit_test(liners_are_named_by_their_size),
+        cmocka_unit_test(materials_are_those_without_conflict),
         cmocka_unit_test(past_the_last_liner_is_nothing),
         cmocka_unit_test(bases_and_relations_have_names),
     };

@@ -132,6 +132,11 @@ def standard_lines(standard, rules):
         lines += table(["liner", "net area", "table"],
                        [[liner["liner"], text_of(liner["net_area"]), liner["table"]]
                         for liner in standard["liners"]])
+    if standard.get("materials"):
+        lines += ["### R-values of materials, where a product's own data are not recorded", ""]
+        lines += table(["material", "R-value of one inch"],
+                       [[each["material"], text_of(each["r_per_inch"])]
+                        for each in standard["materials"]])
     return lines
 
 

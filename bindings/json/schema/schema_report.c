@@ -139,6 +139,7 @@ static void write_finding(struct json_writer *out)
     schema_reference(out, "measured", "amount", "");
     schema_reference(out, "required", "amount", "");
     schema_reference(out, "margin", "amount", "");
+    schema_reference(out, "usual", "amount", "");
     schema_type(out, "reading", "string", "How the text was read where it can be read otherwise.");
     schema_type(out, "amendment", "string", "Where the authority amends the rule's numbers.");
     schema_type(out, "citation", "string", NULL);

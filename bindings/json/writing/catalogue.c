@@ -39,6 +39,27 @@ static void write_liners(struct json_writer *out, const ingle_standard *standard
     json_close_array(out);
 }
 
+static void write_materials(struct json_writer *out, const ingle_standard *standard)
+{
+    ingle_format format = format_of(standard);
+    size_t count = ingle_standard_material_count(standard);
+    if (count == 0) {
+        return;
+    }
+    json_open_array(out, "materials");
+    for (size_t i = 0; i < count; i++) {
+        const char *material;
+        ingle_amount r_per_inch;
+        if (ingle_standard_material_at(standard, i, &material, &r_per_inch) == INGLE_OK) {
+            json_open_object(out, NULL);
+            json_text(out, "material", material);
+            json_amount(out, "r_per_inch", &r_per_inch, &format);
+            json_close_object(out);
+        }
+    }
+    json_close_array(out);
+}
+
 static void write_standard(struct json_writer *out, const ingle_standard *standard)
 {
     json_open_object(out, NULL);
@@ -52,6 +73,7 @@ static void write_standard(struct json_writer *out, const ingle_standard *standa
     json_text(out, "note", ingle_standard_note(standard));
     json_integer(out, "rules", (int64_t)ingle_standard_rule_count(standard));
     write_liners(out, standard);
+    write_materials(out, standard);
     json_close_object(out);
 }
 

@@ -51,6 +51,9 @@ static void write_amounts(struct json_writer *writer, const ingle_finding *findi
     if (ingle_finding_margin(finding, &amount)) {
         json_amount_of(writer, "margin", quantity, &amount, format);
     }
+    if (ingle_finding_usual(finding, &amount)) {
+        json_amount_of(writer, "usual", quantity, &amount, format);
+    }
 }
 
 /* ---- a finding ------------------------------------------------------------------------------- */

@@ -335,6 +335,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_finding_measured": _GET_AMOUNT,
     "ingle_finding_required": _GET_AMOUNT,
     "ingle_finding_margin": _GET_AMOUNT,
+    "ingle_finding_usual": _GET_AMOUNT,
     "ingle_finding_missing_count": _COUNT_OF,
     "ingle_finding_missing_at": _AT_OF,
     "ingle_finding_refer": _TEXT,

@@ -285,6 +285,11 @@ class Finding:
         return _got(library.ingle_finding_margin, self._pointer)
 
     @property
+    def usual(self) -> Optional[Amount]:
+        """What is usual, where a label decides that is not recorded; else None."""
+        return _got(library.ingle_finding_usual, self._pointer)
+
+    @property
     def by_listing(self) -> bool:
         """Whether what is required is the appliance's own listing's."""
         return bool(library.ingle_finding_by_listing(self._pointer))

@@ -20,20 +20,23 @@
 #define SHIELD_READING "Usually said of CSA B365; its clause was not confirmed."
 
 static const struct ingle_rule rules[] = {
-    {MATTER_INSERT_HEARTH_FRONT, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(450)}, .when = {INSERT},
+    {MATTER_INSERT_HEARTH_FRONT, PRACTICE, INGLE_AT_LEAST, &formula_listing_or_usual,
+     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .numbers = {MILLIMETRES(450)}, .when = {INSERT},
      .reading = "18 in or 450 mm. Two measuring points are in use, the fuel door and the front of "
                 "the insert: the one on the label counts."},
-    {MATTER_INSERT_BODY_SIDE, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {INSERT},
+    {MATTER_INSERT_BODY_SIDE, PRACTICE, INGLE_AT_LEAST, &formula_listing_or_usual,
+     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .numbers = {MILLIMETRES(200)}, .when = {INSERT},
      .reading = "Measured from each side of the insert's body."},
-    {MATTER_FLOOR_BEFORE_BODY, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(450)}, .when = {STOVE, LISTED},
+    {MATTER_FLOOR_BEFORE_BODY, PRACTICE, INGLE_AT_LEAST, &formula_listing_with_usual,
+     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .numbers = {MILLIMETRES(450)},
+     .when = {STOVE, LISTED},
      .reading = "On the side that is fuelled, taken here as the front."},
-    {MATTER_FLOOR_BESIDE_BODY, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {STOVE, LISTED}},
-    {MATTER_FLOOR_BEHIND_BODY, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {STOVE, LISTED},
+    {MATTER_FLOOR_BESIDE_BODY, PRACTICE, INGLE_AT_LEAST, &formula_listing_with_usual,
+     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .numbers = {MILLIMETRES(200)},
+     .when = {STOVE, LISTED}},
+    {MATTER_FLOOR_BEHIND_BODY, PRACTICE, INGLE_AT_LEAST, &formula_listing_with_usual,
+     .inputs = {QUANTITY_LISTING_HEARTH_BACK}, .numbers = {MILLIMETRES(200)},
+     .when = {STOVE, LISTED},
      .reading = "Behind the stove the pad may stop at the stove's own rear clearance where that is "
                 "less."},
     {MATTER_STOVE_CLEARANCE, PRACTICE, INGLE_AT_LEAST, &formula_fixed,

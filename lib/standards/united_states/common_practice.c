@@ -99,15 +99,31 @@ static const struct ingle_rule rules[] = {
      &formula_observed, .numbers = {CHOICE_GAS_VALVE_ACCESS_CABINET},
      .when = {ANY_GAS, VALVE_THERE}},
 
+#include "standards/united_states/common_practice_gas.def"
+
     /* Stoves and inserts. */
 #include "standards/united_states/common_practice_stoves.def"
+};
+
+#define USUAL_VALUE \
+    "A usual value with no publication behind it: the product's own data come first."
+
+/* Only materials on which what is said does not conflict. */
+static const struct material materials[] = {
+    {CHOICE_LAYER_MATERIAL_COMMON_BRICK, RATIO(20, 100), USUAL_VALUE},
+    {CHOICE_LAYER_MATERIAL_FACE_BRICK, RATIO(111, 1000), USUAL_VALUE},
+    {CHOICE_LAYER_MATERIAL_CEMENT_MORTAR, RATIO(20, 100), USUAL_VALUE},
+    {CHOICE_LAYER_MATERIAL_CERAMIC_TILE, RATIO(8, 100), USUAL_VALUE},
+    {CHOICE_LAYER_MATERIAL_SLATE, RATIO(100, 1000), USUAL_VALUE},
+    {CHOICE_LAYER_MATERIAL_GRANITE, RATIO(83, 1000), USUAL_VALUE},
 };
 
 static const struct ingle_standard editions[] = {
     {.id = "common-practice-us", .title = "Common practice", .place = "United States",
      .note = "Practice of the trade with no publication behind it: advice, not code. The "
              "appliance's label or manual decides.",
-     .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules)},
+     .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules),
+     .materials = materials, .material_count = COUNT_OF(materials)},
 };
 
 const struct publication publication_common_practice = {editions, COUNT_OF(editions)};

@@ -8,18 +8,29 @@
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
 #define LISTED {QUANTITY_LISTING_LABEL, IS, CHOICE_LISTING_LABEL_LISTED}
 #define UNLISTED {QUANTITY_LISTING_LABEL, IS_NOT, CHOICE_LISTING_LABEL_LISTED}
+#define BUILT                                                                            \
+    {QUANTITY_FLOOR_PROTECTION, IS_NOT, CHOICE_FLOOR_PROTECTION_LISTED_PROTECTOR},       \
+        {QUANTITY_FLOOR_PROTECTION, IS_NOT, CHOICE_FLOOR_PROTECTION_NONCOMBUSTIBLE_FLOOR}
 #define BARE {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_NONE}
 
 static const struct ingle_rule rules[] = {
     {MATTER_STOVE_CLEARANCE, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(36)}, .when = {STOVE, UNLISTED, BARE},
      .reading = "A stove whose label is missing is treated as unlisted."},
+    {MATTER_FLOOR_PROTECTION, "wood stoves", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_FLOOR_PROTECTION_HOLLOW_MASONRY_AND_TOP}, .when = {STOVE, UNLISTED, BUILT}},
+    {MATTER_FLOOR_TOP, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES_AND(0, 1, 4)},
+     .when = {STOVE, UNLISTED,
+              {QUANTITY_FLOOR_PROTECTION, IS, CHOICE_FLOOR_PROTECTION_HOLLOW_MASONRY_AND_TOP}}},
     {MATTER_FLOOR_ALL_ROUND, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(18)}, .when = {STOVE, UNLISTED}},
-    {MATTER_FLOOR_BEFORE_BODY, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+    {MATTER_FLOOR_BEFORE_BODY, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_listing_with_usual, .inputs = {QUANTITY_LISTING_HEARTH_FRONT},
      .numbers = {INCHES(18)}, .when = {STOVE, LISTED},
      .reading = "What is usual for listed stoves; the label decides."},
-    {MATTER_FLOOR_THICKNESS, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+    {MATTER_FLOOR_THICKNESS, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_listing_with_usual, .inputs = {QUANTITY_LISTING_PAD_THICKNESS},
      .numbers = {INCHES(1)}, .when = {STOVE, LISTED},
      .reading = "What is usual for listed stoves; the label decides."},
 };

@@ -39,10 +39,15 @@ static const struct ingle_rule rules[] = {
     {MATTER_CONNECTOR_GAUGE, "Table 3", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
      .numbers = {22}, .when = {STOVE, ACROSS(AT_LEAST, 10), ACROSS(AT_MOST, 12)},
      .reading = "The table skips 13 in."},
+    {MATTER_CONNECTOR_GAUGE, "Table 3", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_not_printed,
+     .when = {STOVE, ACROSS(MORE_THAN, 12), ACROSS(LESS_THAN, 14)},
+     .reading = "The table skips 13 in."},
     {MATTER_CONNECTOR_GAUGE, "Table 3", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
      .numbers = {20}, .when = {STOVE, ACROSS(AT_LEAST, 14), ACROSS(LESS_THAN, 16)}},
     {MATTER_CONNECTOR_GAUGE, "Table 3", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
      .numbers = {16}, .when = {STOVE, ACROSS(AT_LEAST, 16), ACROSS(AT_MOST, 16)}},
+    {MATTER_CONNECTOR_GAUGE, "Table 3", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_not_printed,
+     .when = {STOVE, ACROSS(MORE_THAN, 16)}, .reading = "The table ends at 16 in."},
 };
 
 static const struct ingle_standard editions[] = {

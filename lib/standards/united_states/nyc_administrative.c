@@ -10,14 +10,16 @@
 
 #define CONNECTOR_AREA(test, inches) {QUANTITY_CONNECTOR_AREA, test, SQUARE_INCHES(inches)}
 
-/* By the connector's area. The table ends at 79 before it goes on at 80, and at 154 before 155. */
-#define GAUGE(number, ...)                                                                    \
-    {                                                                                         \
-        MATTER_CONNECTOR_GAUGE, "27-870", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,    \
-            .numbers = {number}, .when = {STOVE, __VA_ARGS__},                                \
-            .reading = "By the connector's inside area: of one of 79 in², and of those up to " \
-                       "80 in², nothing is printed."                                          \
+#define BY_AREA                                                                               \
+    "By the connector's inside area. Nothing is printed for one from 79 in² up to 80 in², nor " \
+    "for one of more than 154 in² and less than 155 in²."
+#define GAUGE(formula, number, ...)                                                      \
+    {                                                                                    \
+        MATTER_CONNECTOR_GAUGE, "27-870", INGLE_BASIS_READ, INGLE_AT_MOST, formula,      \
+            .numbers = {number}, .when = {STOVE, __VA_ARGS__}, .reading = BY_AREA        \
     }
+#define PRINTED(number, ...) GAUGE(&formula_fixed, number, __VA_ARGS__)
+#define NOT_PRINTED(...) GAUGE(&formula_not_printed, 0, __VA_ARGS__)
 
 static const struct ingle_rule rules[] = {
     {MATTER_ROOM_VOLUME, "27-848.08", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
@@ -28,10 +30,12 @@ static const struct ingle_rule rules[] = {
      .numbers = {false}, .when = {STOVE}},
     {MATTER_LISTING_PLATE, "27-848.08(b)", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_LISTING_LABEL_LISTED}, .when = {STOVE}},
-    GAUGE(24, CONNECTOR_AREA(LESS_THAN, 79)),
-    GAUGE(22, CONNECTOR_AREA(AT_LEAST, 80), CONNECTOR_AREA(AT_MOST, 154)),
-    GAUGE(20, CONNECTOR_AREA(AT_LEAST, 155), CONNECTOR_AREA(AT_MOST, 200)),
-    GAUGE(16, CONNECTOR_AREA(MORE_THAN, 200)),
+    PRINTED(24, CONNECTOR_AREA(LESS_THAN, 79)),
+    NOT_PRINTED(CONNECTOR_AREA(AT_LEAST, 79), CONNECTOR_AREA(LESS_THAN, 80)),
+    PRINTED(22, CONNECTOR_AREA(AT_LEAST, 80), CONNECTOR_AREA(AT_MOST, 154)),
+    NOT_PRINTED(CONNECTOR_AREA(MORE_THAN, 154), CONNECTOR_AREA(LESS_THAN, 155)),
+    PRINTED(20, CONNECTOR_AREA(AT_LEAST, 155), CONNECTOR_AREA(AT_MOST, 200)),
+    PRINTED(16, CONNECTOR_AREA(MORE_THAN, 200)),
 };
 
 static const struct ingle_standard editions[] = {

@@ -10,6 +10,11 @@
 #define NO_GAS_INSERT {QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_INSERT}
 #define PIPE(kind) {QUANTITY_CONNECTOR_KIND, IS, CHOICE_CONNECTOR_KIND_##kind}
 #define NOT_VENT {QUANTITY_CONNECTOR_KIND, IS_NOT, CHOICE_CONNECTOR_KIND_VENT}
+#define FAN_DRAWN                                                                    \
+    {QUANTITY_FLUE_DRAFT_FAN, IS, true},                                             \
+        {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_PELLET_STOVE}
+#define FED_BY_HAND \
+    "For fireplaces and whatever is fed by hand, so not for a pellet stove, which feeds itself."
 #define ACROSS(test, inches) {QUANTITY_CONNECTOR_DIAMETER, test, INCHES(inches)}
 
 static const struct ingle_rule rules[] = {
@@ -29,6 +34,12 @@ static const struct ingle_rule rules[] = {
      .numbers = {true}, .when = {INSERT}},
     {MATTER_INSERT_ACCESS, "801.10.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {INSERT}},
+    {MATTER_DETECTOR_WITH_FAN, "804.3.8", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {FAN_DRAWN}, .reading = FED_BY_HAND},
+    {MATTER_DETECTOR_BATTERY, "804.3.8", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {FAN_DRAWN}, .reading = FED_BY_HAND},
+    {MATTER_DETECTOR_FAILURE, "804.3.8", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {FAN_DRAWN}, .reading = FED_BY_HAND},
     {MATTER_CONNECTOR_THICKNESS, "Table 803.9(1)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES_AND(0, 22, 1000)}, .when = {STOVE, NOT_VENT, ACROSS(AT_MOST, 5)}},
     {MATTER_CONNECTOR_THICKNESS, "Table 803.9(1)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
@@ -47,6 +58,9 @@ static const struct ingle_rule rules[] = {
     {MATTER_CONNECTOR_THICKNESS, "Table 803.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES_AND(0, 29, 1000)},
      .when = {PIPE(VENT), ACROSS(AT_LEAST, 10), ACROSS(AT_MOST, 12)}},
+    {MATTER_CONNECTOR_THICKNESS, "Table 803.8", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_not_printed, .when = {PIPE(VENT), ACROSS(MORE_THAN, 12), ACROSS(LESS_THAN, 14)},
+     .reading = "The table goes on at 14 in after 12 in."},
     {MATTER_CONNECTOR_THICKNESS, "Table 803.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES_AND(0, 34, 1000)},
      .when = {PIPE(VENT), ACROSS(AT_LEAST, 14), ACROSS(AT_MOST, 16)}},
