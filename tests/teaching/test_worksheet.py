@@ -11,7 +11,6 @@ import collections
 import copy
 import json
 import os
-import pathlib
 import re
 import subprocess
 import unittest
@@ -20,9 +19,8 @@ import generate
 import generate_abroad
 import generate_gas
 import generate_stoves
+from surveyed import COMMAND, measured, ran
 
-ROOT = pathlib.Path(__file__).resolve().parents[2]
-COMMAND = os.environ['INGLE_COMMAND']
 GENERATED = 15
 
 # What is asked for follows from these, too, where they were measured: a worksheet names the first
@@ -54,14 +52,6 @@ EXCEPTIONS = re.compile(r'hearth\.firebox-raise|chimney\.place|wall\.by-listing'
 # `name (choice, choice); word is taken for granted: how it is measured`, parted by ` | `.
 ASKED = re.compile(r'(?:^| \| )([a-z0-9-]+)(?: \([^)]*\))?(?:; [a-z-]+ is taken for granted)?: ')
 LIST = re.compile(r'"([a-z-]+)" is a list, of objects with: (.*)', re.DOTALL)
-
-
-def ran(document, *words):
-    done = subprocess.run([COMMAND, *words], input=generate.written(document).encode(),
-                          capture_output=True, check=False)
-    if done.returncode != 0:
-        raise AssertionError(f'{words}: {done.stderr.decode()}\n{generate.written(document)}')
-    return generate.read(done.stdout.decode())
 
 
 def worksheet(document):
@@ -160,13 +150,6 @@ def different_findings(one, other, left_aside=()):
                    if each['verdict'] not in left_aside} for report in (one, other))
     return [f'{each}: {one.get(each, {}).get("sentence")} / {other.get(each, {}).get("sentence")}'
             for each in sorted(one.keys() | other.keys()) if one.get(each) != other.get(each)]
-
-
-def measured():
-    """The survey documents that come with the project."""
-    for folder in ('examples', 'docs/guide'):
-        for path in sorted((ROOT / folder).rglob('*.json')):
-            yield path.name, generate.read(path.read_text(encoding='utf-8'))
 
 
 class Worksheets(unittest.TestCase):
