@@ -225,7 +225,8 @@ INGLE_API ingle_status ingle_json_list(ingle_json *json, const char *catalogue,
  * Leaves the JSON Schema (2020-12) of a document, made from the catalogues.
  *
  * @param json a reader and writer
- * @param document `survey`, `report` or `amendments`
+ * @param document `survey`, which a worksheet is as well, `report`, `amendments`, `solution`,
+ *                 `frontier`, `sweep`, `comparison`, `exercise`, `draft` or `error`
  * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_NAME, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.
  */
 INGLE_API ingle_status ingle_json_schema(ingle_json *json, const char *document);
