@@ -102,7 +102,8 @@ static void parts_in_html(void **state)
     put_example();
     expect_body("<h2>Hearth</h2>\n<p><span class=\"fails\">fails</span> by 1/16 in.</p>\n<ul>\n"
                 "<li><strong>Measured</strong>: 20 in</li>\n"
-                "<li><strong>Required</strong>: 20 1/16 in</li>\n</ul>\n<pre>a × b\nc &lt; d</pre>\n"
+                "<li><strong>Required</strong>: 20 1/16 in</li>\n</ul>\n"
+                "<pre>a × b\nc &lt; d</pre>\n"
                 "<p>After.</p>\n");
 }
 
@@ -176,7 +177,8 @@ static void lines_to_write_on(void **state)
         page_run(&page, PAGE_PLAIN, ".");
         page_close(&page);
         if (format == INGLE_PAGE_HTML) {
-            expect_body("<p>width: <span class=\"blank\" style=\"width:03ch\">&#160;</span>.</p>\n");
+            expect_body("<p>width: <span class=\"blank\" style=\"width:03ch\">&#160;</span>."
+                        "</p>\n");
         } else {
             expect(due[format]);
         }
@@ -436,7 +438,8 @@ static void tables_in_html(void **state)
     (void)state;
     start_page(INGLE_PAGE_HTML, 0);
     put_table_of(1);
-    expect_body("<div class=\"table\"><table>\n<thead><tr><th>what</th><th>verdict</th></tr></thead>\n"
+    expect_body("<div class=\"table\"><table>\n"
+                "<thead><tr><th>what</th><th>verdict</th></tr></thead>\n"
                 "<tbody>\n<tr><td>hearth|1</td><td><span class=\"fails\">fails</span></td></tr>\n"
                 "</tbody>\n</table></div>\n");
 }
@@ -452,7 +455,8 @@ static void tables_without_rows(void **state)
     expect("# Title\n\n| what | verdict |\n| --- | --- |\n");
     start_page(INGLE_PAGE_HTML, 0);
     put_table_of(0);
-    expect_body("<div class=\"table\"><table>\n<thead><tr><th>what</th><th>verdict</th></tr></thead>\n"
+    expect_body("<div class=\"table\"><table>\n"
+                "<thead><tr><th>what</th><th>verdict</th></tr></thead>\n"
                 "<tbody>\n</tbody>\n</table></div>\n");
 }
 
