@@ -105,8 +105,8 @@ INGLE_API ingle_status ingle_json_read(ingle_json *json, const char *document, s
 
 /**
  * The survey of the document that was read or checked last; NULL if there is none. Like all that is
- * told of that document it is borrowed until another one is read, amendments are kept, or the
- * options' standards are gone.
+ * told of that document it is borrowed until another one is read, amendments are kept or let
+ * go, or the options' standards are gone.
  */
 INGLE_API const ingle_survey *ingle_json_survey(const ingle_json *json);
 
@@ -133,8 +133,8 @@ INGLE_API const char *ingle_json_title(const ingle_json *json);
  *
  * @param json a reader and writer that has read a survey
  * @param path the quantity, as ingle_survey_find() reads it
- * @param from the least value, as ingle_amount_parse() reads it; a bare number is in the document's
- *             unit; NULL for the least plausible
+ * @param from the least value, as ingle_amount_parse() reads it; a bare number of a length is in the
+ *             unit of ingle_json_unit(), of an area in its square; NULL for the least plausible
  * @param to the greatest value; NULL for the greatest plausible
  * @param step from one value to the next; NULL for what is usual
  * @param[out] range receives it, yet to be settled
@@ -225,7 +225,8 @@ INGLE_API ingle_status ingle_json_list(ingle_json *json, const char *catalogue,
  * Leaves the JSON Schema (2020-12) of a document, made from the catalogues.
  *
  * @param json a reader and writer
- * @param document `survey`, `report` or `amendments`
+ * @param document `survey`, which a worksheet is as well, `report`, `amendments`, `solution`,
+ *                 `frontier`, `sweep`, `comparison`, `exercise`, `draft` or `error`
  * @returns INGLE_OK, INGLE_ERROR_UNKNOWN_NAME, INGLE_ERROR_MEMORY or INGLE_ERROR_ARGUMENT.
  */
 INGLE_API ingle_status ingle_json_schema(ingle_json *json, const char *document);

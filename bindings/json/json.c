@@ -481,5 +481,6 @@ void ingle_json_clear_amendments(ingle_json *json)
     if (json != NULL) {
         json_kept_cut(&json->reader.kept, 0);
         ingle_amendments_clear(json->reader.amendments);
+        json->read = false; /* what was read refers to them */
     }
 }

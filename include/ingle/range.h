@@ -39,7 +39,8 @@ typedef struct ingle_range {
     int64_t to;
     /**
      * From one value to the next; 0 takes what is usual for the dimension: 1/16 in for a length, or
-     * 1 mm; 1 in² or 1 cm²; 1°; 1/2 in 12; 1/100; 1000 Btu/h or 1/2 kW; 1.
+     * 1 mm; 1 in² or 1 cm²; 1°; 1/2 in 12; 1/100; 1000 Btu/h or 1/2 kW; 10 ft³ or 1 m³; 1. Where
+     * that is more than INGLE_RANGE_MOST values, twice as much and more, or ten times.
      */
     int64_t step;
     /** 1 takes the metric steps where `step` is 0. */

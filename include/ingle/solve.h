@@ -172,7 +172,7 @@ INGLE_API void ingle_frontier_free(ingle_frontier *frontier);
  *
  * @param with the other quantity and its values
  * @returns as ingle_solve(), which has the other parameters; INGLE_ERROR_RANGE if both are one
- *          quantity. On error ingle_frontier_error_text() tells more.
+ *          quantity. On error the frontier is empty, and ingle_frontier_error_text() tells more.
  */
 INGLE_API ingle_status ingle_solve_with(const ingle_survey *survey,
                                         const ingle_standard *const *standards,

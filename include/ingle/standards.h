@@ -358,6 +358,26 @@ INGLE_API ingle_status ingle_amendments_set_text(ingle_amendments *amendments,
                                                  size_t length, const ingle_unit *unit,
                                                  const char *citation);
 
+/** How many numbers were set, those that a later one took the place of included. */
+INGLE_API size_t ingle_amendments_count(const ingle_amendments *amendments);
+
+/**
+ * Gets one of the numbers that were set.
+ *
+ * @param amendments a list
+ * @param index from 0, in the order in which they were set
+ * @param[out] standard receives the standard that is amended
+ * @param[out] rule receives the rule's id; borrowed, constant
+ * @param[out] number receives the number's name; borrowed, constant
+ * @param[out] amount receives what it was set to
+ * @param[out] citation receives where the authority says so; borrowed
+ * @returns INGLE_OK, or INGLE_ERROR_ARGUMENT past the end or for NULL.
+ */
+INGLE_API ingle_status ingle_amendments_at(const ingle_amendments *amendments, size_t index,
+                                           const ingle_standard **standard, const char **rule,
+                                           const char **number, ingle_amount *amount,
+                                           const char **citation);
+
 /** What was wrong with the last call that failed on this list, in a sentence; "" before one. */
 INGLE_API const char *ingle_amendments_error_text(const ingle_amendments *amendments);
 

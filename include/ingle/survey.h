@@ -167,6 +167,13 @@ INGLE_API ingle_status ingle_survey_open_group(ingle_survey *survey, const char 
 INGLE_API ingle_status ingle_survey_add_item(ingle_survey *survey, const char *group,
                                              const char *label, size_t *item);
 
+/**
+ * Whether a repeating group was looked at: it was opened, or has an item.
+ *
+ * @returns 1, or 0 where nobody looked or there is no such group.
+ */
+INGLE_API int ingle_survey_is_open(const ingle_survey *survey, const char *group);
+
 /** How many items a repeating group has; 0 for a group that is not known. */
 INGLE_API size_t ingle_survey_item_count(const ingle_survey *survey, const char *group);
 

@@ -2,6 +2,7 @@
 /*
  * Pages as a document of HTML that stands alone, reads on a telephone and prints on paper.
  */
+#include "pages/letters.h"
 #include "pages/page.h"
 
 #include <string.h>
@@ -72,7 +73,8 @@ static void open(struct page *page, enum page_part part)
 static void put_blank(struct page *page, const char *text)
 {
     char width[8] = "";
-    size_t letters = strlen(text) < 99 ? strlen(text) : 99;
+    size_t letters = letters_width(text, strlen(text));
+    letters = letters < 99 ? letters : 99;
     width[0] = (char)('0' + letters / 10);
     width[1] = (char)('0' + letters % 10);
     output_add(&page->output, "<span class=\"blank\" style=\"width:");

@@ -2,22 +2,43 @@
 /*
  * Pages as Markdown: CommonMark, with the tables of its common extension.
  */
+#include "pages/letters.h"
 #include "pages/page.h"
 
 #include <string.h>
+
+/* As it stands, but for controls: a line that ends would end what it stands in. */
+static void put_plain(struct output *output, const char *text)
+{
+    while (*text != '\0') {
+        size_t length = letters_plain(text);
+        output_add_bytes(output, text, length);
+        text += length;
+        if (*text != '\0') {
+            output_add(output, letters_control(text, &length));
+            text += length;
+        }
+    }
+}
 
 /* Letters that could be taken for markup stand after a backslash. */
 static void put_escaped(struct output *output, const char *text)
 {
     static const char marks[] = "\\`*_[]<>|&~";
     while (*text != '\0') {
+        size_t length = letters_plain(text);
         size_t plain = strcspn(text, marks);
-        output_add_bytes(output, text, plain);
-        text += plain;
-        if (*text != '\0') {
+        if (length == 0) {
+            output_add(output, letters_control(text, &length));
+        } else if (plain > 0) {
+            length = plain < length ? plain : length;
+            output_add_bytes(output, text, length);
+        } else {
+            length = 1;
             output_add(output, "\\");
-            output_add_bytes(output, text++, 1);
+            output_add_bytes(output, text, length);
         }
+        text += length;
     }
 }
 
@@ -69,13 +90,28 @@ static void open(struct page *page, enum page_part part)
     page->column = 0;
 }
 
-/* Code between more backticks than stand in it. */
+/* The longest row of backticks in a text. */
+static size_t longest_fence(const char *text)
+{
+    size_t longest = 0;
+    while (*text != '\0') {
+        size_t row = strspn(text, "`");
+        longest = row > longest ? row : longest;
+        text += row + strcspn(text + row, "`");
+    }
+    return longest;
+}
+
+/* Code between more backticks than stand in it in a row, and apart from those that it ends with. */
 static void put_code(struct output *output, const char *text)
 {
-    const char *fence = strchr(text, '`') == NULL ? "`" : "``";
-    output_add(output, fence);
-    output_add(output, text);
-    output_add(output, fence);
+    size_t fence = longest_fence(text) + 1;
+    const char *apart = fence > 1 ? " " : "";
+    output_add_repeated(output, "`", fence);
+    output_add(output, apart);
+    put_plain(output, text);
+    output_add(output, apart);
+    output_add_repeated(output, "`", fence);
 }
 
 static void put_style(struct page *page, enum page_style style, const char *text)
@@ -86,7 +122,7 @@ static void put_style(struct page *page, enum page_style style, const char *text
     if (style == PAGE_CODE) {
         put_code(&page->output, text);
     } else if (style == PAGE_BLANK) {
-        output_add_repeated(&page->output, "\\_", strlen(text));
+        output_add_repeated(&page->output, "\\_", letters_width(text, strlen(text)));
     } else if (around[style] != NULL) {
         output_add(&page->output, around[style]);
         put_escaped(&page->output, text);
@@ -100,13 +136,13 @@ static void put_style(struct page *page, enum page_style style, const char *text
 static void run(struct page *page, enum page_style style, const char *text)
 {
     if (page->part == PAGE_WORKING) {
-        output_add(&page->output, text);
+        put_plain(&page->output, text);
     } else if (style == PAGE_PLAIN && page->column == 0) {
         put_line(page, text);
     } else {
         put_style(page, style, text);
     }
-    page->column = 1;
+    page->column += text[0] != '\0';
 }
 
 static void close(struct page *page, enum page_part part)

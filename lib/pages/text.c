@@ -2,21 +2,12 @@
 /*
  * Pages as plain text: words in lines of the page's width.
  */
+#include "pages/letters.h"
 #include "pages/page.h"
 
 #include <string.h>
 
 enum { ITEM_INDENT = 2, WORKING_INDENT = 4 };
-
-/* Letters, not bytes: what continues a letter in UTF-8 takes no column. */
-static size_t width_of(const char *text, size_t length)
-{
-    size_t width = 0;
-    for (size_t i = 0; i < length; i++) {
-        width += ((unsigned char)text[i] & 0xC0) != 0x80;
-    }
-    return width;
-}
 
 /* Brings the line to where its words begin. */
 static void indent_line(struct page *page)
@@ -54,35 +45,70 @@ static void put_word(struct page *page)
     page->spaced = false;
 }
 
-/* Adds to the word at hand; one that is longer than any word is written in parts. */
-static void add_to_word(struct page *page, const char *text, size_t length, size_t width)
+/* Adds to the word at hand, which has room for it. */
+static void add_part(struct page *page, const char *text, size_t length, size_t width)
 {
-    if (page->word_length + length > PAGE_WORD) {
-        put_word(page);
-    }
-    if (length > PAGE_WORD) {
-        output_add_bytes(&page->output, text, length);
-        page->column += width;
-        return;
-    }
     memcpy(page->word + page->word_length, text, length);
     page->word_length += length;
     page->word_width += width;
+}
+
+/* Adds what takes no column: a colour. */
+static void add_colour(struct page *page, const char *text)
+{
+    size_t length = strlen(text);
+    if (page->word_length + length > PAGE_WORD) {
+        put_word(page);
+    }
+    add_part(page, text, length, 0);
+}
+
+/* Adds to the word at hand; one that is longer than any word is written in parts. */
+static void add_to_word(struct page *page, const char *text, size_t length)
+{
+    while (length > 0) {
+        if (page->word_length + length > PAGE_WORD) {
+            put_word(page);
+        }
+        size_t part = length < PAGE_WORD ? length : PAGE_WORD;
+        while (part < length && ((unsigned char)text[part] & 0xC0) == 0x80) {
+            part--; /* never within a letter */
+        }
+        add_part(page, text, part, letters_width(text, part));
+        text += part;
+        length -= part;
+    }
+}
+
+/* Words of so many bytes, without controls. */
+static void add_stretch(struct page *page, const char *text, size_t length)
+{
+    while (length > 0) {
+        const char *space = memchr(text, ' ', length);
+        size_t word = space == NULL ? length : (size_t)(space - text);
+        add_to_word(page, text, word);
+        if (space != NULL) {
+            put_word(page);
+            page->spaced = true;
+            word++;
+        }
+        text += word;
+        length -= word;
+    }
 }
 
 /* What stands without a space beside the run before is one word with it. */
 static void add_words(struct page *page, const char *text)
 {
     while (*text != '\0') {
-        size_t spaces = strspn(text, " \n\t");
-        if (spaces > 0) {
-            put_word(page);
-            page->spaced = true;
-        }
-        text += spaces;
-        size_t length = strcspn(text, " \n\t");
-        add_to_word(page, text, length, width_of(text, length));
+        size_t length = letters_plain(text);
+        add_stretch(page, text, length);
         text += length;
+        if (*text != '\0') {
+            const char *shown = letters_control(text, &length);
+            add_stretch(page, shown, strlen(shown));
+            text += length;
+        }
     }
 }
 
@@ -144,9 +170,9 @@ static void open(struct page *page, enum page_part part)
 static void put_blank(struct page *page, const char *text)
 {
     static const char line[] = "________________________________________";
-    size_t width = width_of(text, strlen(text));
+    size_t width = letters_width(text, strlen(text));
     width = width < sizeof line - 1 ? width : sizeof line - 1;
-    add_to_word(page, line, width, width);
+    add_to_word(page, line, width);
 }
 
 static void run(struct page *page, enum page_style style, const char *text)
@@ -159,11 +185,11 @@ static void run(struct page *page, enum page_style style, const char *text)
         return;
     }
     if (coloured) {
-        add_to_word(page, colours[style], strlen(colours[style]), 0);
+        add_colour(page, colours[style]);
     }
     add_words(page, text);
     if (coloured) {
-        add_to_word(page, "\x1b[0m", strlen("\x1b[0m"), 0);
+        add_colour(page, "\x1b[0m");
     }
 }
 
@@ -209,10 +235,10 @@ static size_t measure(const struct page_table *table, size_t widths[COLUMNS_MOST
     enum page_style style;
     for (size_t column = 0; column < table->columns; column++) {
         const char *head = table->heads[column];
-        widths[column] = width_of(head, strlen(head));
+        widths[column] = letters_width(head, strlen(head));
         for (size_t row = 0; row < table->rows; row++) {
             const char *text = cell_of(table, row, column, &style);
-            size_t width = width_of(text, strlen(text));
+            size_t width = letters_width(text, strlen(text));
             widths[column] = width > widths[column] ? width : widths[column];
         }
         total += widths[column] + (column > 0 ? COLUMN_GAP : 0);
@@ -223,7 +249,7 @@ static size_t measure(const struct page_table *table, size_t widths[COLUMNS_MOST
 static void put_cell(struct page *page, const char *text, enum page_style style, size_t width,
                      bool last)
 {
-    size_t taken = width_of(text, strlen(text));
+    size_t taken = letters_width(text, strlen(text));
     page->column = page->indent = 0;
     run(page, style, text);
     put_word(page);

@@ -11,7 +11,7 @@ struct amendment {
     const ingle_standard *standard;
     enum matter_id matter;
     const char *number; /* the name, from the formula */
-    int64_t value;
+    ingle_amount amount;
     char *citation;
 };
 
@@ -268,9 +268,33 @@ ingle_status ingle_amendments_set_text(ingle_amendments *amendments,
         return status;
     }
     struct amendment amendment = {standard, row->matter, row->formula->numbers[index].name,
-                                  amount.value, NULL};
+                                  amount, NULL};
     ingle_status added = add(amendments, amendment, citation);
     return added < 0 ? added : status;
+}
+
+/* ---- reading it ----------------------------------------------------------------------------- */
+
+size_t ingle_amendments_count(const ingle_amendments *amendments)
+{
+    return amendments->count;
+}
+
+ingle_status ingle_amendments_at(const ingle_amendments *amendments, size_t index,
+                                 const ingle_standard **standard, const char **rule,
+                                 const char **number, ingle_amount *amount, const char **citation)
+{
+    if (amendments == NULL || standard == NULL || rule == NULL || number == NULL ||
+        amount == NULL || citation == NULL || index >= amendments->count) {
+        return INGLE_ERROR_ARGUMENT;
+    }
+    const struct amendment *amendment = &amendments->list[index];
+    *standard = amendment->standard;
+    *rule = matters[amendment->matter].id;
+    *number = amendment->number;
+    *amount = amendment->amount;
+    *citation = amendment->citation;
+    return INGLE_OK;
 }
 
 /* ---- applying ------------------------------------------------------------------------------- */
@@ -298,7 +322,7 @@ const char *amendments_apply(const ingle_amendments *amendments, const ingle_sta
         }
         for (size_t n = 0; n < count; n++) {
             if (strcmp(rule->formula->numbers[n].name, amendment->number) == 0) {
-                numbers[n] = amendment->value;
+                numbers[n] = amendment->amount.value;
                 citation = amendment->citation;
             }
         }

@@ -116,6 +116,12 @@ ingle_status ingle_survey_add_item(ingle_survey *survey, const char *group, cons
     return INGLE_OK;
 }
 
+int ingle_survey_is_open(const ingle_survey *survey, const char *group)
+{
+    enum group_id id = group_find(group);
+    return id < GROUP_COUNT && groups[id].repeats && survey->items[id].opened;
+}
+
 size_t ingle_survey_item_count(const ingle_survey *survey, const char *group)
 {
     enum group_id id = group_find(group);

@@ -134,16 +134,31 @@ static ingle_status add_items(ingle_survey *survey)
 
 /* ---- what is taken for granted -------------------------------------------------------------- */
 
-/* Whether a condition is known not to hold, by what was recorded. */
+/* The record of an item, or past the last NULL; what does not repeat has one. */
+static const struct record *item_record(const ingle_survey *survey, enum quantity_id id,
+                                        size_t item)
+{
+    bool past = !groups[quantities[id].group].repeats && item > 0;
+    return past ? NULL : survey_record(survey, id, item);
+}
+
+static bool rules_out(const struct condition *condition, const struct record *record)
+{
+    return record->recorded && (condition->test == IS       ? record->value != condition->value
+                                : condition->test == IS_NOT ? record->value == condition->value
+                                                            : false);
+}
+
+/* Whether a condition is known not to hold, by what was recorded, of each item if it is of one. */
 static bool is_ruled_out(const ingle_survey *survey, const struct condition *condition)
 {
-    const struct record *record = survey_record(survey, condition->quantity, 0);
-    if (record == NULL || !record->recorded) {
-        return false;
+    const struct record *record;
+    size_t item = 0;
+    while ((record = item_record(survey, condition->quantity, item)) != NULL &&
+           rules_out(condition, record)) {
+        item++;
     }
-    return condition->test == IS       ? record->value != condition->value
-           : condition->test == IS_NOT ? record->value == condition->value
-                                       : false;
+    return record == NULL && item > 0;
 }
 
 static bool may_apply(const ingle_survey *survey, const struct ingle_rule *rule)
@@ -156,13 +171,22 @@ static bool may_apply(const ingle_survey *survey, const struct ingle_rule *rule)
     return true;
 }
 
+/* Whether it is recorded: of each item, where it is of one. */
+static bool is_recorded(const ingle_survey *survey, enum quantity_id id)
+{
+    const struct record *record;
+    size_t item = 0;
+    while ((record = item_record(survey, id, item)) != NULL && record->recorded) {
+        item++;
+    }
+    return record == NULL && item > 0;
+}
+
 static void mark_assumed(const ingle_survey *survey, const struct ingle_rule *rule, bool *assumed)
 {
     for (size_t i = 0; i < RULE_CONDITIONS && rule->when[i].test != 0; i++) {
         enum quantity_id id = rule->when[i].quantity;
-        const struct record *record = survey_record(survey, id, 0);
-        bool recorded = record != NULL && record->recorded;
-        assumed[id] = assumed[id] || (quantities[id].assumes && !recorded);
+        assumed[id] = assumed[id] || (quantities[id].assumes && !is_recorded(survey, id));
     }
 }
 

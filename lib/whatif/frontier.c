@@ -17,7 +17,8 @@ ingle_status ingle_frontier_new(const ingle_allocator *allocator, ingle_frontier
     return status;
 }
 
-static void clear(ingle_frontier *frontier)
+/* Gives back what was found; the sentence on an error stays. */
+static void forget(ingle_frontier *frontier)
 {
     for (size_t i = 0; i < frontier->count; i++) {
         ingle_solution_free(frontier->solutions[i]);
@@ -28,6 +29,11 @@ static void clear(ingle_frontier *frontier)
     frontier->values = NULL;
     frontier->count = 0;
     frontier->with = (ingle_range){.size = 0};
+}
+
+static void clear(ingle_frontier *frontier)
+{
+    forget(frontier);
     frontier->error_text[0] = '\0';
 }
 
@@ -124,6 +130,8 @@ static ingle_status solve_all(ingle_frontier *frontier, const struct question *q
     stepping_end(&stepping);
     if (status == INGLE_OK) {
         frontier->with = settled;
+    } else {
+        forget(frontier);
     }
     return status;
 }

@@ -28,6 +28,17 @@ static int64_t usual_step(ingle_dimension dimension, bool metric)
     }
 }
 
+/* The same, or twice or ten times as much until the range has no more values than it may. */
+static int64_t step_for(const ingle_range *range)
+{
+    bool metric = range->metric != 0;
+    int64_t step = usual_step(range->quantity->dimension, metric);
+    while ((range->to - range->from) / step >= INGLE_RANGE_MOST) {
+        step *= metric ? 10 : 2;
+    }
+    return step;
+}
+
 /* The whole of what a quantity can be. */
 static void take_all(ingle_range *range)
 {
@@ -75,12 +86,11 @@ ingle_status ingle_range_settle(ingle_range *range, size_t *count)
     if (settled.quantity == NULL) {
         return INGLE_ERROR_UNKNOWN_QUANTITY;
     }
-    if (settled.step < 0 || settled.to < settled.from) {
-        return INGLE_ERROR_RANGE;
-    }
     if (is_word(settled.quantity)) {
         take_all(&settled);
         settled.step = 1;
+    } else if (settled.step < 0 || settled.to < settled.from) {
+        return INGLE_ERROR_RANGE;
     } else if (settled.from == 0 && settled.to == 0) {
         take_all(&settled);
     }
@@ -89,7 +99,7 @@ ingle_status ingle_range_settle(ingle_range *range, size_t *count)
         return INGLE_ERROR_IMPLAUSIBLE;
     }
     if (settled.step == 0) {
-        settled.step = usual_step(settled.quantity->dimension, settled.metric != 0);
+        settled.step = step_for(&settled);
     }
     uint64_t values = align(&settled);
     if (values == 0 || values > INGLE_RANGE_MOST) {

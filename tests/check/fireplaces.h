@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: MIT */
-/* What the tests of this room share: surveyed fireplaces, and a source of memory that counts. */
+/* What the tests of this room share: surveyed fireplaces. */
 #ifndef TESTS_CHECK_FIREPLACES_H
 #define TESTS_CHECK_FIREPLACES_H
+
+#include "../memory/counted.h"
 
 #include <ingle/ingle.h>
 
@@ -14,43 +16,6 @@
 #include <string.h>
 
 #include <cmocka.h>
-
-/* ---- memory --------------------------------------------------------------------------------- */
-
-struct memory {
-    size_t calls;   /* that asked for memory */
-    size_t live;    /* blocks not given back */
-    size_t fail_at; /* the call that gets nothing, from 1; 0 for none */
-    bool fail_on;   /* all calls from there on get nothing */
-    bool failed;    /* some call got nothing */
-};
-
-static void *memory_reallocate(void *context, void *block, size_t bytes)
-{
-    struct memory *memory = context;
-    if (bytes == 0) {
-        assert_non_null(block);
-        memory->live--;
-        free(block);
-        return NULL;
-    }
-    memory->calls++;
-    if (memory->fail_at != 0 && (memory->calls == memory->fail_at ||
-                                 (memory->fail_on && memory->calls > memory->fail_at))) {
-        memory->failed = true;
-        return NULL;
-    }
-    void *given = realloc(block, bytes);
-    assert_non_null(given);
-    memory->live += block == NULL;
-    return given;
-}
-
-static inline ingle_allocator memory_allocator(struct memory *memory)
-{
-    ingle_allocator allocator = {sizeof allocator, memory_reallocate, memory};
-    return allocator;
-}
 
 /* ---- surveys -------------------------------------------------------------------------------- */
 

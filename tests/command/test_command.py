@@ -561,7 +561,9 @@ class Completion(unittest.TestCase):
     def test_words_of_verbs(self):
         self.assertEqual(self.complete("list", ""), CATALOGUES)
         self.assertEqual(self.complete("list", "--standard", "irc-2021", "ru"), ["rules"])
-        self.assertEqual(self.complete("schema", ""), ["survey", "report", "amendments"])
+        self.assertEqual(self.complete("schema", ""),
+                         ["survey", "report", "amendments", "solution", "frontier", "sweep",
+                          "comparison", "exercise", "draft", "error"])
 
     def test_arguments_of_options(self):
         standards = [entry["id"] for entry in Run("list", "standards").document]

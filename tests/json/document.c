@@ -33,6 +33,13 @@ ingle_status check_with(const char *legible, const ingle_json_options *options)
     return ingle_json_check(json, document, length, options);
 }
 
+ingle_status read_with(const char *legible, const ingle_json_options *options)
+{
+    char document[4096];
+    size_t length = with_quotes(legible, document, sizeof document);
+    return ingle_json_read(json, document, length, options);
+}
+
 ingle_status amend_with(const char *legible)
 {
     char document[4096];

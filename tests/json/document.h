@@ -27,6 +27,7 @@ int document_make(void **state);
 int document_unmake(void **state);
 
 ingle_status check_with(const char *legible, const ingle_json_options *options);
+ingle_status read_with(const char *legible, const ingle_json_options *options);
 ingle_status amend_with(const char *legible);
 
 /* The document that was left, which has to be JSON and end as the header says. */

@@ -117,6 +117,33 @@ static void the_later_one_wins(void **state)
     assert_true(numbers[1] == INCHES(18) && numbers[2] == INCHES(22));
 }
 
+static void what_was_set_can_be_read(void **state)
+{
+    (void)state;
+    const ingle_standard *standard;
+    const char *rule, *number, *citation;
+    ingle_amount amount;
+    assert_int_equal(ingle_amendments_count(amendments), 0);
+    set("irc-2021", "hearth-front", "large", "24 in", "first");
+    set("irc-2018", "trim-projection", "ratio", "1/6", "second");
+    set("irc-2021", "hearth-front", "largest", "24 in", "none");
+    assert_int_equal(ingle_amendments_count(amendments), 2);
+    assert_int_equal(ingle_amendments_at(amendments, 1, &standard, &rule, &number, &amount,
+                                         &citation), INGLE_OK);
+    assert_ptr_equal(standard, ingle_standard_find("irc-2018"));
+    assert_string_equal(rule, "trim-projection");
+    assert_string_equal(number, "ratio");
+    assert_string_equal(citation, "second");
+    assert_int_equal(amount.dimension, INGLE_RATIO);
+    assert_true(amount.value == RATIO(1, 6));
+    assert_int_equal(ingle_amendments_at(amendments, 2, &standard, &rule, &number, &amount,
+                                         &citation), INGLE_ERROR_ARGUMENT);
+    assert_int_equal(ingle_amendments_at(amendments, 0, NULL, &rule, &number, &amount,
+                                         &citation), INGLE_ERROR_ARGUMENT);
+    assert_int_equal(ingle_amendments_at(NULL, 0, &standard, &rule, &number, &amount, &citation),
+                     INGLE_ERROR_ARGUMENT);
+}
+
 static void only_its_standard_and_rule_are_concerned(void **state)
 {
     (void)state;
@@ -328,6 +355,7 @@ int main(void)
         TEST(one_number_is_set_and_the_others_stay),
         TEST(numbers_of_other_kinds_are_set_too),
         TEST(a_text_ends_at_its_length_and_may_lean_on_a_unit),
+        TEST(what_was_set_can_be_read),
         TEST(the_later_one_wins),
         TEST(only_its_standard_and_rule_are_concerned),
         TEST(all_rows_of_the_rule_are_set),

@@ -630,7 +630,11 @@ static void an_open_group_was_looked_at(void **state)
 {
     (void)state;
     assert_false(survey->items[GROUP_TRIM].opened);
+    assert_int_equal(ingle_survey_is_open(survey, "trim"), 0);
     assert_int_equal(ingle_survey_open_group(survey, "trim"), INGLE_OK);
+    assert_int_equal(ingle_survey_is_open(survey, "trim"), 1);
+    assert_int_equal(ingle_survey_is_open(survey, "opening"), 0);
+    assert_int_equal(ingle_survey_is_open(survey, NULL), 0);
     assert_true(survey->items[GROUP_TRIM].opened);
     assert_int_equal(ingle_survey_item_count(survey, "trim"), 0);
     ingle_survey_clear(survey);

@@ -384,50 +384,6 @@ static void options_out_of_range_are_refused(void **state)
     ingle_report_free(fresh);
 }
 
-struct memory {
-    size_t calls, fail_at, live;
-};
-
-static void *counted(void *context, void *block, size_t bytes)
-{
-    struct memory *memory = context;
-    if (bytes == 0) {
-        memory->live--;
-        free(block);
-        return NULL;
-    }
-    if (++memory->calls == memory->fail_at) {
-        return NULL;
-    }
-    memory->live += block == NULL;
-    return realloc(block, bytes);
-}
-
-static void every_want_of_memory_is_told(void **state)
-{
-    (void)state;
-    struct memory memory = {0, 0, 0};
-    ingle_allocator allocator = {sizeof allocator, counted, &memory};
-    record_round_flue("10 3/4 in");
-    judge();
-    ingle_status status = INGLE_ERROR_MEMORY;
-    size_t refused = 0;
-    for (size_t fail_at = 1; status == INGLE_ERROR_MEMORY; fail_at++) {
-        ingle_assessment *made = NULL;
-        memory = (struct memory){0, fail_at, memory.live};
-        status = ingle_assessment_new(&allocator, &made);
-        if (status == INGLE_OK) {
-            status = ingle_assess(report, NULL, made);
-            assert_true(status == INGLE_OK || ingle_assessment_count(made) == 0);
-        }
-        refused += status != INGLE_OK;
-        ingle_assessment_free(made);
-        assert_int_equal(memory.live, 0);
-    }
-    assert_int_equal(status, INGLE_OK);
-    assert_true(refused >= 4);
-}
-
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -446,7 +402,6 @@ int main(void)
         TEST(a_stated_area_is_taken_as_exact),
         TEST(a_length_beyond_the_tape_has_none),
         TEST(options_out_of_range_are_refused),
-        TEST(every_want_of_memory_is_told),
     };
     return cmocka_run_group_tests_name("assessment", tests, NULL, NULL);
 }

@@ -62,7 +62,22 @@ static void put_option(FILE *out, const struct option_entry *option)
     put_wrapped(out, option->what, WHAT_COLUMN, WHAT_COLUMN);
 }
 
-/* On a line of its own below, indented to where the verbs stand, if the row of words is long. */
+/* The same in as many lines as they take, from the column where the verbs stand. */
+static void put_words_below(FILE *out, const char *const *words, size_t count)
+{
+    size_t column = PAGE_WIDTH;
+    for (size_t i = 0; i < count; i++) {
+        size_t length = strlen(words[i]) + (i + 1 < count ? 1 : 0);
+        if (column + length > PAGE_WIDTH) {
+            fprintf(out, "\n%*s", VERB_COLUMN, "");
+            column = VERB_COLUMN;
+        }
+        fprintf(out, "%s%s", words[i], i + 1 < count ? "|" : "");
+        column += length;
+    }
+}
+
+/* On lines of their own below, if the row of words is long. */
 static void put_choice(FILE *out, const char *const *words, size_t count)
 {
     size_t length = count;
@@ -70,11 +85,11 @@ static void put_choice(FILE *out, const char *const *words, size_t count)
         length += strlen(words[i]);
     }
     if (USAGE_WORDS_COLUMN + length > PAGE_WIDTH) {
-        fprintf(out, "\n%*s", VERB_COLUMN, "");
+        put_words_below(out, words, count);
     } else {
         fputc(' ', out);
+        put_words(out, words, count);
     }
-    put_words(out, words, count);
 }
 
 static void put_usage(FILE *out, const struct verb_entry *verb)

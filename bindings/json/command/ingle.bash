@@ -41,7 +41,8 @@ _ingle()
         fi
     done
     help=$("$command" ${verb:+"$verb"} --help 2>/dev/null) || return 0
-    help=${help//$'\n             '/ } # long lines of the help go on below, indented
+    help=${help//$'|\n             '/|} # long lines of the help go on below, indented
+    help=${help//$'\n             '/ }
     case $before in
     --standard)
         words=$(_ingle_names "$command" standards id)

@@ -266,7 +266,8 @@ const char *argument_form(const struct option_entry *option)
 
 static const char *const catalogues[] = {"standards", "rules",    "readings", "quantities",
                                          "units",     "verdicts", "statuses", "draft"};
-static const char *const documents[] = {"survey", "report", "amendments"};
+static const char *const documents[] = {"survey", "report", "amendments", "solution", "frontier",
+                                        "sweep", "comparison", "exercise", "draft", "error"};
 
 #define WORDS(list) list, sizeof list / sizeof list[0]
 
@@ -318,8 +319,9 @@ static const struct verb_entry verbs[VERB_COUNT] = {
     [VERB_LIST] = {"list", NULL, WORDS(catalogues), "Writes one of the catalogues as JSON.",
                    "The name of a catalogue is needed.", "No catalogue is called"},
     [VERB_SCHEMA] = {"schema", NULL, WORDS(documents),
-                     "Writes the JSON Schema of a document.",
-                     "The name of a document is needed: survey, report or amendments.",
+                     "Writes the JSON Schema of a document. What `ingle worksheet` writes is a "
+                     "survey.",
+                     "The name of a document is needed.",
                      "There is no schema of a document called"},
     [VERB_NONE] = {NULL, NULL, NULL, 0,
                    "Judges what was measured at a fireplace by the published rules adopted there. "

@@ -49,16 +49,52 @@ void schema_open_object(struct json_writer *out, const char *property, const cha
 
 void schema_close_object(struct json_writer *out, const char *const *required, size_t count)
 {
+    schema_close_document(out, required, count);
+    json_close_object(out);
+}
+
+void schema_required(struct json_writer *out, const char *const *required, size_t count)
+{
+    json_open_array(out, "required");
+    for (size_t i = 0; i < count; i++) {
+        json_text(out, NULL, required[i]);
+    }
+    json_close_array(out);
+}
+
+void schema_open_document(struct json_writer *out, const char *title, const char *description)
+{
+    json_text(out, "title", title);
+    json_text(out, "description", description);
+    json_text(out, "type", "object");
+    json_open_object(out, "properties");
+}
+
+void schema_close_document(struct json_writer *out, const char *const *required, size_t count)
+{
     json_close_object(out);
     if (count > 0) {
-        json_open_array(out, "required");
-        for (size_t i = 0; i < count; i++) {
-            json_text(out, NULL, required[i]);
-        }
-        json_close_array(out);
+        schema_required(out, required, count);
     }
     json_boolean(out, "additionalProperties", false);
+}
+
+void schema_names(struct json_writer *out, const char *property, const char *description,
+                  const char *(*name_at)(size_t index))
+{
+    json_open_object(out, property);
+    if (description != NULL) {
+        json_text(out, "description", description);
+    }
+    schema_enum(out, name_at);
     json_close_object(out);
+}
+
+void schema_texts(struct json_writer *out, const char *property, const char *description)
+{
+    schema_open_array(out, property, description);
+    schema_type(out, "items", "string", NULL);
+    schema_close_array(out);
 }
 
 void schema_open_array(struct json_writer *out, const char *property, const char *description)
@@ -148,14 +184,35 @@ static const struct {
     {"survey", "urn:ingle:survey", schema_survey},
     {"report", "urn:ingle:report", schema_report},
     {"amendments", "urn:ingle:amendments", schema_amendments_document},
+    {"solution", "urn:ingle:solution", schema_solution},
+    {"frontier", "urn:ingle:frontier", schema_frontier},
+    {"sweep", "urn:ingle:sweep", schema_sweep},
+    {"comparison", "urn:ingle:comparison", schema_comparison},
+    {"exercise", "urn:ingle:exercise", schema_exercise},
+    {"draft", "urn:ingle:draft", schema_draft},
+    {"error", "urn:ingle:error", schema_error},
 };
+
+enum { SCHEMA_COUNT = sizeof schemas / sizeof schemas[0] };
+
+static ingle_status refuse_name(ingle_json *json)
+{
+    const char *names[SCHEMA_COUNT];
+    char list[160], sentence[240] = "The documents that have a schema are ";
+    for (size_t i = 0; i < SCHEMA_COUNT; i++) {
+        names[i] = schemas[i].name;
+    }
+    json_list_names(names, SCHEMA_COUNT, list, sizeof list);
+    return ingle_json_error(json, INGLE_ERROR_UNKNOWN_NAME,
+                            strcat(strcat(sentence, list), "."));
+}
 
 ingle_status ingle_json_schema(ingle_json *json, const char *document)
 {
     if (json == NULL || document == NULL) {
         return INGLE_ERROR_ARGUMENT;
     }
-    for (size_t i = 0; i < sizeof schemas / sizeof schemas[0]; i++) {
+    for (size_t i = 0; i < SCHEMA_COUNT; i++) {
         if (strcmp(schemas[i].name, document) == 0) {
             struct json_writer *out = &json->writer;
             json_start(out, false);
@@ -167,6 +224,5 @@ ingle_status ingle_json_schema(ingle_json *json, const char *document)
             return json_finish(out) ? INGLE_OK : INGLE_ERROR_MEMORY;
         }
     }
-    return ingle_json_error(json, INGLE_ERROR_UNKNOWN_NAME,
-                            "The documents that have a schema are survey, report and amendments.");
+    return refuse_name(json);
 }

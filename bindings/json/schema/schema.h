@@ -13,6 +13,13 @@
 void schema_survey(struct json_writer *out);
 void schema_report(struct json_writer *out);
 void schema_amendments_document(struct json_writer *out);
+void schema_solution(struct json_writer *out);
+void schema_frontier(struct json_writer *out);
+void schema_sweep(struct json_writer *out);
+void schema_comparison(struct json_writer *out);
+void schema_exercise(struct json_writer *out);
+void schema_draft(struct json_writer *out);
+void schema_error(struct json_writer *out);
 
 /* ---- what they are made of ------------------------------------------------------------------- */
 
@@ -53,6 +60,39 @@ void schema_definitions(struct json_writer *out);
 /* The property `amendments`, and what holds of it where the document has no unit. */
 void schema_amendments(struct json_writer *out);
 void schema_amendments_with_units(struct json_writer *out);
+
+/* ---- parts of the schemas of documents that are written -------------------------------------- */
+
+/* The title of a document, what it is, and that it is an object; opens its properties. */
+void schema_open_document(struct json_writer *out, const char *title, const char *description);
+
+/* Closes the properties of a document: it has all of the required names, and no others. */
+void schema_close_document(struct json_writer *out, const char *const *required, size_t count);
+
+/* The $defs of an amount, of a number that is not exact, and of a JSON pointer. */
+void schema_answer_definitions(struct json_writer *out);
+
+/* A property that is one of what a catalogue gives, with a description or NULL. */
+void schema_names(struct json_writer *out, const char *property, const char *description,
+                  const char *(*name_at)(size_t index));
+
+/* A property that is an array of texts, with a description or NULL. */
+void schema_texts(struct json_writer *out, const char *property, const char *description);
+
+/* `required` of several names. */
+void schema_required(struct json_writer *out, const char *const *required, size_t count);
+
+/* The properties that documents share: a quantity's place, a standard, a verdict, the release. */
+void schema_subject(struct json_writer *out, const char *property);
+void schema_standard(struct json_writer *out);
+void schema_verdict(struct json_writer *out, const char *description);
+void schema_relation(struct json_writer *out);
+void schema_release(struct json_writer *out);
+
+/* A finding, as an item of an array. */
+void schema_finding(struct json_writer *out);
+
+const char *schema_basis_at(size_t index);
 
 /* ---- parts of the schema of reports ---------------------------------------------------------- */
 

@@ -1,89 +1,12 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * The schema of report documents.
+ * The schema of report documents, and of the findings in them.
  */
 #include "schema/schema.h"
 
 #include <ingle/ingle.h>
 
 #define COUNT(names) (sizeof names / sizeof names[0])
-
-/* ---- names ----------------------------------------------------------------------------------- */
-
-static const char *basis_at(size_t index)
-{
-    return ingle_basis_name((ingle_basis)index + INGLE_BASIS_READ);
-}
-
-static const char *relation_at(size_t index)
-{
-    return ingle_relation_name((ingle_relation)index + INGLE_AT_LEAST);
-}
-
-static const char *unit_at(size_t index)
-{
-    return ingle_unit_id(ingle_unit_at(index));
-}
-
-static void write_names(struct json_writer *out, const char *property,
-                        const char *(*name_at)(size_t index))
-{
-    json_open_object(out, property);
-    schema_enum(out, name_at);
-    json_close_object(out);
-}
-
-static void write_verdict(struct json_writer *out, const char *description)
-{
-    json_open_object(out, "verdict");
-    json_text(out, "description", description);
-    schema_enum(out, schema_verdict_at);
-    json_close_object(out);
-}
-
-/* ---- amounts and places ---------------------------------------------------------------------- */
-
-static void write_amount(struct json_writer *out)
-{
-    schema_open_object(out, "amount",
-                       "`text` is for people, and begins with ≈ where it is not exact. A choice "
-                       "or flag has nothing else; a count or ratio has no unit.");
-    schema_type(out, "value", "number", NULL);
-    write_names(out, "unit", unit_at);
-    schema_type(out, "text", "string", NULL);
-    json_close_object(out);
-    json_open_object(out, "dependentRequired");
-    json_open_array(out, "unit");
-    json_text(out, NULL, "value");
-    json_close_array(out);
-    json_close_object(out);
-    json_open_array(out, "required");
-    json_text(out, NULL, "text");
-    json_close_array(out);
-    json_boolean(out, "additionalProperties", false);
-    json_close_object(out);
-}
-
-static void write_figure(struct json_writer *out)
-{
-    static const char *const required[] = {"value", "text"};
-    schema_open_object(out, "figure",
-                       "A number that is not exact, such as an uncertainty. A plain number has no "
-                       "unit.");
-    schema_type(out, "value", "number", NULL);
-    write_names(out, "unit", unit_at);
-    schema_type(out, "text", "string", "For people: to three digits.");
-    schema_close_object(out, required, COUNT(required));
-}
-
-static void write_pointer(struct json_writer *out)
-{
-    json_open_object(out, "pointer");
-    json_text(out, "description", "A JSON Pointer into the survey document.");
-    json_text(out, "type", "string");
-    json_text(out, "pattern", "^/survey(?:/[^/]+)+$");
-    json_close_object(out);
-}
 
 /* ---- findings -------------------------------------------------------------------------------- */
 
@@ -120,22 +43,22 @@ static void write_missing(struct json_writer *out)
     schema_close_array(out);
 }
 
-static void write_finding(struct json_writer *out)
+void schema_finding(struct json_writer *out)
 {
     static const char *const required[] = {"standard", "rule",    "section",  "basis",
                                            "subject",  "label",   "verdict",  "relation",
                                            "citation", "sentence"};
     schema_open_object(out, "items", "One rule judged on one thing.");
-    write_names(out, "standard", schema_standard_at);
+    schema_standard(out);
     schema_type(out, "rule", "string", NULL);
     schema_type(out, "section", "string", NULL);
-    write_names(out, "basis", basis_at);
+    schema_names(out, "basis", NULL, schema_basis_at);
     schema_type(out, "by_listing", "boolean",
                 "What is required is the listing's, to which the rule gave way.");
     schema_reference(out, "subject", "pointer", "");
     schema_type(out, "label", "string", NULL);
-    write_verdict(out, "Whether the rule is met.");
-    write_names(out, "relation", relation_at);
+    schema_verdict(out, "Whether the rule is met.");
+    schema_relation(out);
     schema_reference(out, "measured", "amount", "");
     schema_reference(out, "required", "amount", "");
     schema_reference(out, "margin", "amount", "");
@@ -163,9 +86,7 @@ static void write_unmeasured(struct json_writer *out)
     schema_open_object(out, "items", NULL);
     schema_reference(out, "quantity", "pointer", "");
     schema_type(out, "label", "string", "What it is, in words.");
-    schema_open_array(out, "for", "The rules that need it.");
-    schema_type(out, "items", "string", NULL);
-    schema_close_array(out);
+    schema_texts(out, "for", "The rules that need it.");
     schema_type(out, "how", "string", "How it is measured.");
     schema_close_object(out, required, COUNT(required));
     schema_close_array(out);
@@ -176,8 +97,8 @@ static void write_standards(struct json_writer *out)
     static const char *const required[] = {"standard", "verdict"};
     schema_open_array(out, "standards", "What each standard comes to by itself.");
     schema_open_object(out, "items", NULL);
-    write_names(out, "standard", schema_standard_at);
-    write_verdict(out, "The gravest of its findings.");
+    schema_standard(out);
+    schema_verdict(out, "The gravest of its findings.");
     schema_close_object(out, required, COUNT(required));
     schema_close_array(out);
 }
@@ -202,41 +123,27 @@ static void write_unjudged(struct json_writer *out)
 static void write_properties(struct json_writer *out)
 {
     schema_type(out, "id", "string", "That of the survey document, if it has one.");
-    write_verdict(out, "The gravest of the findings.");
+    schema_verdict(out, "The gravest of the findings.");
     schema_open_array(out, "findings", NULL);
-    write_finding(out);
+    schema_finding(out);
     schema_close_array(out);
     write_unmeasured(out);
     write_unjudged(out);
     write_standards(out);
     schema_uncertainty(out);
-    schema_open_array(out, "notices", "Cautions that belong to the whole report.");
-    schema_type(out, "items", "string", NULL);
-    schema_close_array(out);
-    schema_type(out, "ingle", "string", "The release that judged.");
+    schema_texts(out, "notices", "Cautions that belong to the whole report.");
+    schema_release(out);
 }
 
 void schema_report(struct json_writer *out)
 {
     static const char *const required[] = {"verdict",   "findings", "unmeasured", "unjudged",
                                            "standards", "notices",  "ingle"};
-    json_text(out, "title", "Report");
-    json_text(out, "description",
-              "A survey judged by the standards adopted. It says which numbers of the publications "
-              "are met; the local authority and the appliance's listing decide.");
-    json_open_object(out, "$defs");
-    write_amount(out);
-    write_figure(out);
-    write_pointer(out);
-    json_close_object(out);
-    json_text(out, "type", "object");
-    json_open_object(out, "properties");
+    schema_answer_definitions(out);
+    schema_open_document(out, "Report",
+                         "A survey judged by the standards adopted. It says which numbers of the "
+                         "publications are met; the local authority and the appliance's listing "
+                         "decide.");
     write_properties(out);
-    json_close_object(out);
-    json_open_array(out, "required");
-    for (size_t i = 0; i < COUNT(required); i++) {
-        json_text(out, NULL, required[i]);
-    }
-    json_close_array(out);
-    json_boolean(out, "additionalProperties", false);
+    schema_close_document(out, required, COUNT(required));
 }

@@ -20,9 +20,27 @@ void json_amount(struct json_writer *writer, const char *name, const ingle_amoun
 void json_amount_of(struct json_writer *writer, const char *name, const ingle_quantity *quantity,
                     const ingle_amount *amount, const ingle_format *format);
 
-/* What a survey document has of a quantity, by its name: a choice, a flag, or value and unit. */
+/* An amount as a document has it that is read: exact, with its unit and a tolerance or NULL. */
+void json_measure(struct json_writer *writer, const char *name, const ingle_amount *amount,
+                  const ingle_amount *tolerance, const ingle_format *format);
+
+/*
+ * What a survey document has of a quantity, by its name: a choice, a flag, or value and unit, and
+ * its tolerance where it is another than what is `usual` for the document's lengths.
+ */
 void json_recorded(struct json_writer *writer, const ingle_quantity *quantity,
-                   const ingle_amount *amount, int64_t tolerance, const ingle_format *format);
+                   const ingle_amount *amount, int64_t tolerance, int64_t usual,
+                   const ingle_format *format);
+
+/*
+ * The same of a measurement that is told in a unit of its own, in decimals of it: to the nearest
+ * base unit where it is a length.
+ */
+void json_told(struct json_writer *writer, const ingle_quantity *quantity,
+               const ingle_amount *amount, const ingle_unit *unit);
+
+/* The member `tolerance` of a survey document: that of lengths without one of their own. */
+void json_tolerance(struct json_writer *writer, int64_t tolerance, const ingle_format *format);
 
 /* Whatever writes text in the manner of ingle_finding_text(). */
 typedef ingle_status (*json_source)(const void *object, int32_t part, const ingle_format *format,

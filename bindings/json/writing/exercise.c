@@ -43,8 +43,7 @@ static void write_item(struct json_writer *out, const ingle_exercise *exercise, 
         ingle_amount amount;
         if (is_of(quantity, group) && is_given(exercise, quantity, item, &unit) &&
             ingle_survey_get(survey, quantity, item, &amount, NULL)) {
-            ingle_format format = {.size = sizeof format, .unit = unit};
-            json_recorded(out, quantity, &amount, 0, &format);
+            json_told(out, quantity, &amount, unit);
         }
     }
     json_close_object(out);

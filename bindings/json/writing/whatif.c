@@ -96,6 +96,15 @@ static void write_rule(struct json_writer *out, const char *name, const ingle_ru
 
 /* ---- ranges from texts ----------------------------------------------------------------------- */
 
+/* The unit of bare numbers, as in documents: that of lengths, whose square is that of areas. */
+static const ingle_unit *bare_unit(const ingle_json *json, ingle_dimension dimension)
+{
+    ingle_amount kind = {.dimension = dimension};
+    ingle_format format = {.size = sizeof format, .unit = json->unit};
+    bool takes_unit = dimension == INGLE_LENGTH || dimension == INGLE_AREA;
+    return json->unit != NULL && takes_unit ? ingle_amount_unit(&kind, &format) : NULL;
+}
+
 static ingle_status read_bound(ingle_json *json, const char *name, const char *text,
                                const ingle_quantity *quantity, int64_t *value)
 {
@@ -105,12 +114,9 @@ static ingle_status read_bound(ingle_json *json, const char *name, const char *t
     if (text == NULL) {
         return INGLE_OK;
     }
-    const ingle_unit *unit = json->unit;
-    if (unit != NULL && ingle_unit_dimension(unit) != ingle_quantity_dimension(quantity)) {
-        unit = NULL;
-    }
-    ingle_status status = ingle_amount_parse(text, strlen(text), ingle_quantity_dimension(quantity),
-                                             unit, &amount, &position);
+    ingle_dimension dimension = ingle_quantity_dimension(quantity);
+    ingle_status status = ingle_amount_parse(text, strlen(text), dimension,
+                                             bare_unit(json, dimension), &amount, &position);
     if (status >= 0) {
         *value = amount.value;
         return INGLE_OK;

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
- * A worksheet as a survey document to fill in: what was recorded stands in it, and what is missing
- * is told in notes, which readers pass over.
+ * A worksheet as a survey document to fill in: what was recorded stands in it with how it is
+ * judged, and what is missing or taken for granted is told in notes, which readers pass over.
  */
 #include "json.h"
 #include "writing/amount.h"
@@ -9,7 +9,7 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { NOTE_SIZE = 16384 };
+enum { NOTE_SIZE = 65536 };
 
 struct filling {
     const ingle_json *json;
@@ -35,46 +35,101 @@ static void write_item(struct filling *filling, const char *group, size_t item)
         int64_t tolerance;
         if (is_of(quantity, group) &&
             ingle_survey_get(filling->json->reader.survey, quantity, item, &amount, &tolerance)) {
-            json_recorded(filling->out, quantity, &amount, tolerance, &filling->format);
+            json_recorded(filling->out, quantity, &amount, tolerance,
+                          filling->json->reader.tolerance, &filling->format);
         }
     }
 }
 
-/* ---- what is missing ------------------------------------------------------------------------- */
+/* ---- notes ----------------------------------------------------------------------------------- */
 
-/* The choices of a quantity, for the note: ` (one of square, round)`. */
-static size_t add_choices(char *note, size_t length, const ingle_quantity *quantity)
+struct note {
+    char *text;
+    size_t length; /* what does not fit is left out, whole pieces at a time */
+};
+
+static void add(struct note *note, const char *piece)
+{
+    size_t length = strlen(piece);
+    if (note->length + length < NOTE_SIZE) {
+        memcpy(note->text + note->length, piece, length + 1);
+        note->length += length;
+    }
+}
+
+/* The choices of a quantity: ` (square, round)`. */
+static void add_choices(struct note *note, const ingle_quantity *quantity)
 {
     size_t count = ingle_quantity_choice_count(quantity);
-    for (size_t i = 0; i < count && length < NOTE_SIZE; i++) {
-        length += (size_t)snprintf(note + length, NOTE_SIZE - length, "%s%s",
-                                   i == 0 ? " (" : ", ", ingle_quantity_choice_at(quantity, i));
+    for (size_t i = 0; i < count; i++) {
+        add(note, i == 0 ? " (" : ", ");
+        add(note, ingle_quantity_choice_at(quantity, i));
     }
-    if (count > 0 && length < NOTE_SIZE) {
-        length += (size_t)snprintf(note + length, NOTE_SIZE - length, ")");
-    }
-    return length;
+    add(note, count > 0 ? ")" : "");
 }
 
-/* Puts together the note on what a group lacks, of one item or, with SIZE_MAX, of each. */
-static bool make_note(struct filling *filling, const char *group, size_t item)
+/* What is taken for granted of a quantity, as a document has it: `; false is taken for granted`. */
+static void add_assumed(struct note *note, const ingle_quantity *quantity)
 {
-    size_t length = 0;
+    ingle_amount assumed;
+    if (!ingle_quantity_assumed(quantity, &assumed)) {
+        return;
+    }
+    add(note, "; ");
+    add(note, assumed.dimension == INGLE_CHOICE
+                  ? ingle_quantity_choice_at(quantity, (size_t)assumed.value)
+              : assumed.value != 0 ? "true"
+                                   : "false");
+    add(note, " is taken for granted");
+}
+
+static void add_quantity(struct note *note, const ingle_quantity *quantity, bool assumed)
+{
+    add(note, note->length > 0 ? " | " : "");
+    add(note, ingle_quantity_name(quantity));
+    add_choices(note, quantity);
+    if (assumed) {
+        add_assumed(note, quantity);
+    }
+    add(note, ": ");
+    add(note, ingle_quantity_how(quantity));
+}
+
+/* What a group lacks, of one item or, with SIZE_MAX, of each. */
+static void add_missing(const struct filling *filling, struct note *note, const char *group,
+                        size_t item)
+{
     for (size_t i = 0; i < ingle_worksheet_count(filling->worksheet); i++) {
         const ingle_quantity *quantity = ingle_worksheet_quantity_at(filling->worksheet, i);
-        if (!is_of(quantity, group) ||
-            ingle_worksheet_item_at(filling->worksheet, i) != item || length >= NOTE_SIZE) {
-            continue;
-        }
-        length += (size_t)snprintf(filling->note + length, NOTE_SIZE - length, "%s%s",
-                                   length > 0 ? " | " : "", ingle_quantity_name(quantity));
-        length = length < NOTE_SIZE ? add_choices(filling->note, length, quantity) : length;
-        if (length < NOTE_SIZE) {
-            length += (size_t)snprintf(filling->note + length, NOTE_SIZE - length, ": %s",
-                                       ingle_quantity_how(quantity));
+        if (is_of(quantity, group) && ingle_worksheet_item_at(filling->worksheet, i) == item) {
+            add_quantity(note, quantity, false);
         }
     }
-    return length > 0;
+}
+
+/* What is taken for granted of a group where it was not recorded. */
+static void add_granted(const struct filling *filling, struct note *note, const char *group,
+                        size_t item)
+{
+    const ingle_survey *survey = filling->json->reader.survey;
+    for (size_t i = 0; i < ingle_worksheet_assumed_count(filling->worksheet); i++) {
+        const ingle_quantity *quantity = ingle_worksheet_assumed_at(filling->worksheet, i);
+        bool recorded =
+            item != SIZE_MAX && ingle_survey_get(survey, quantity, item, NULL, NULL) != 0;
+        if (is_of(quantity, group) && !recorded) {
+            add_quantity(note, quantity, true);
+        }
+    }
+}
+
+/* Puts together the note on a group; false where there is nothing to say. */
+static bool make_note(struct filling *filling, const char *group, size_t item)
+{
+    struct note note = {.text = filling->note};
+    note.text[0] = '\0';
+    add_missing(filling, &note, group, item);
+    add_granted(filling, &note, group, item);
+    return note.length > 0;
 }
 
 /* ---- the survey ------------------------------------------------------------------------------ */
@@ -102,10 +157,10 @@ static void write_items(struct filling *filling, const char *group)
     struct json_writer *out = filling->out;
     const ingle_survey *survey = filling->json->reader.survey;
     size_t count = ingle_survey_item_count(survey, group);
-    if (count == 0) {
+    if (!ingle_survey_is_open(survey, group)) {
         return;
     }
-    json_open_array(out, group);
+    json_open_array(out, group); /* empty, it says that there is none */
     for (size_t item = 0; item < count; item++) {
         const char *label = ingle_survey_item_label(survey, group, item);
         json_open_object(out, NULL);
@@ -130,19 +185,20 @@ static bool is_first_of_group(size_t index)
 /* Lists that nobody has begun are told in a note of the survey: an empty one would say "none". */
 static void write_unbegun(struct filling *filling)
 {
-    char *whole = filling->lists;
-    size_t length = 0;
+    struct note lists = {.text = filling->lists};
     for (size_t i = 0; i < ingle_quantity_count(); i++) {
         const char *group = ingle_quantity_group(ingle_quantity_at(i));
         if (is_first_of_group(i) && ingle_quantity_repeats(ingle_quantity_at(i)) &&
-            make_note(filling, group, SIZE_MAX) && length < NOTE_SIZE) {
-            length += (size_t)snprintf(whole + length, NOTE_SIZE - length,
-                                       "%s\"%s\" is a list, of objects with: %s",
-                                       length > 0 ? " || " : "", group, filling->note);
+            !ingle_survey_is_open(filling->json->reader.survey, group) &&
+            make_note(filling, group, SIZE_MAX)) {
+            add(&lists, lists.length > 0 ? " || \"" : "\"");
+            add(&lists, group);
+            add(&lists, "\" is a list, of objects with: ");
+            add(&lists, filling->note);
         }
     }
-    if (length > 0) {
-        json_text(filling->out, "note", whole);
+    if (lists.length > 0) {
+        json_text(filling->out, "note", lists.text);
     }
 }
 
@@ -164,6 +220,63 @@ static void write_survey(struct filling *filling)
     json_close_object(filling->out);
 }
 
+/* ---- how it is judged ------------------------------------------------------------------------ */
+
+static void write_standards(const ingle_json *json, struct json_writer *out)
+{
+    json_open_array(out, "standards");
+    for (size_t i = 0; i < json->standard_count; i++) {
+        json_text(out, NULL, ingle_standard_id(json->standards[i]));
+    }
+    json_close_array(out);
+}
+
+/* Those that follow another option than the first. */
+static void write_readings(const ingle_json *json, struct json_writer *out)
+{
+    struct json_mark before = json_mark(out);
+    bool any = false;
+    json_open_object(out, "readings");
+    for (size_t i = 0; i < json->how.reading_count; i++) {
+        const ingle_reading *reading = ingle_reading_at(i);
+        if (json->how.readings[i] > 0) {
+            json_text(out, ingle_reading_id(reading),
+                      ingle_reading_option_at(reading, (size_t)json->how.readings[i]));
+            any = true;
+        }
+    }
+    json_close_object(out);
+    if (!any) {
+        json_return(out, before);
+    }
+}
+
+/* A town's and the document's own, each number under the citation that findings show. */
+static void write_amendments(const struct filling *filling)
+{
+    struct json_writer *out = filling->out;
+    const ingle_amendments *amendments = filling->json->how.amendments;
+    const ingle_standard *standard;
+    const char *rule, *number, *citation;
+    ingle_amount amount;
+    if (ingle_amendments_count(amendments) == 0) {
+        return;
+    }
+    json_open_array(out, "amendments");
+    for (size_t i = 0; ingle_amendments_at(amendments, i, &standard, &rule, &number, &amount,
+                                           &citation) == INGLE_OK; i++) {
+        json_open_object(out, NULL);
+        json_text(out, "standard", ingle_standard_id(standard));
+        json_text(out, "rule", rule);
+        json_open_object(out, "set");
+        json_measure(out, number, &amount, NULL, &filling->format);
+        json_close_object(out);
+        json_text(out, "citation", citation);
+        json_close_object(out);
+    }
+    json_close_array(out);
+}
+
 ingle_status ingle_json_worksheet(ingle_json *json, const ingle_worksheet *worksheet)
 {
     if (json == NULL || worksheet == NULL) {
@@ -182,13 +295,14 @@ ingle_status ingle_json_worksheet(ingle_json *json, const ingle_worksheet *works
     if (json->id[0] != '\0') {
         json_text(out, "id", json->id);
     }
-    json_open_array(out, "standards");
-    for (size_t i = 0; i < json->standard_count; i++) {
-        json_text(out, NULL, ingle_standard_id(json->standards[i]));
-    }
-    json_close_array(out);
+    write_standards(json, out);
     json_text(out, "unit", ingle_unit_id(unit));
+    if (json->reader.tolerance > 0) {
+        json_tolerance(out, json->reader.tolerance, &filling.format);
+    }
+    write_readings(json, out);
     write_survey(&filling);
+    write_amendments(&filling);
     json_close_object(out);
     return json_finish(out) ? INGLE_OK : INGLE_ERROR_MEMORY;
 }

@@ -292,6 +292,10 @@ def catalogue(name: str, standard: Optional[StandardLike] = None) -> List[Dict[s
 
 
 def schema(document: str) -> Dict[str, Any]:
-    """The JSON Schema (2020-12) of a document: ``survey``, ``report`` or ``amendments``."""
+    """The JSON Schema (2020-12) of a document.
+
+    :param document: ``survey``, which a worksheet is as well, ``report``, ``amendments``,
+        ``solution``, ``frontier``, ``sweep``, ``comparison``, ``exercise``, ``draft`` or ``error``
+    """
     found: Dict[str, Any] = json.loads(_asked(json_library.ingle_json_schema, encoded(document)))
     return found
