@@ -99,36 +99,15 @@ static const char *seen_clause(const struct ingle_quantity *quantity, int64_t va
                                              : quantity->choices[value].when;
 }
 
-/* What a rule asks that wants the state; NULL where the catalogue has no words for it. */
-static const char *seen_wish(const struct ingle_quantity *quantity, int64_t value)
-{
-    return quantity->dimension == INGLE_FLAG ? quantity->asks[value]
-                                             : quantity->choices[value].asks;
-}
-
 static void add_wish(struct text *text, const struct ingle_finding *finding)
 {
     const struct ingle_quantity *quantity = &quantities[finding->judged];
-    const char *wish = seen_wish(quantity, finding->required);
-    text_add(text, "; the rule asks ");
+    const char *wish = words_wish(quantity, finding->relation, finding->required);
+    text_add(text, finding->relation == INGLE_IS ? "; the rule asks " : "; the rule only asks ");
     if (wish != NULL) {
         text_add(text, wish);
     } else {
-        text_add(text, "for: ");
-        words_add_state(text, quantity, finding->required);
-    }
-}
-
-/* Where another state is seen than the one a rule forbids, that says no more than this. */
-static void add_forbidden(struct text *text, const struct ingle_finding *finding)
-{
-    const struct ingle_quantity *quantity = &quantities[finding->judged];
-    const char *clause = seen_clause(quantity, finding->required);
-    text_add(text, clause != NULL ? "; all this rule forbids is that "
-                                  : "; all this rule forbids is: ");
-    if (clause != NULL) {
-        text_add(text, clause);
-    } else {
+        text_add(text, finding->relation == INGLE_IS ? "for: " : "for anything but: ");
         words_add_state(text, quantity, finding->required);
     }
 }
@@ -147,10 +126,8 @@ static void add_observation(struct text *text, const struct ingle_finding *findi
     if (same) {
         text_add(text, finding->relation == INGLE_IS ? ", as the rule asks"
                                                      : ", which the rule does not allow");
-    } else if (finding->relation == INGLE_IS) {
-        add_wish(text, finding);
     } else {
-        add_forbidden(text, finding);
+        add_wish(text, finding);
     }
 }
 
@@ -339,9 +316,10 @@ static const char *reservation(ingle_verdict verdict)
 {
     switch (verdict) {
     case INGLE_UNMEASURED:
-        return "Not judged. If the rule is not met: ";
+        return "Not judged; what follows holds if the rule is not met. ";
     case INGLE_BY_LISTING:
-        return "Not judged. If what the listing asks is not met: ";
+        return "Not judged. Light nothing here until what the listing asks has been looked up; "
+               "what follows holds if it is not met. ";
     default:
         return "";
     }
@@ -353,7 +331,7 @@ static void add_caution(struct text *text, const struct ingle_finding *finding)
     bool warn = finding->verdict >= INGLE_UNMEASURED;
     if (warn) {
         text_add(text, reservation(finding->verdict));
-        text_add(text, matter_of(finding)->caution);
+        text_add(text, finding_words(finding)->caution);
     }
     if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE && !finding->by_listing) {
         text_add(text, warn ? " " : "");

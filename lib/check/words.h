@@ -8,7 +8,7 @@
 #include "base/text.h"
 #include "survey/quantity.h"
 
-#include <ingle/measure.h>
+#include <ingle/standards.h>
 
 /* A text that is being written, and how its amounts are shown. */
 struct words {
@@ -34,5 +34,12 @@ void words_add_amount_of(struct text *text, const struct ingle_quantity *quantit
 
 /* A choice or a flag in words. */
 void words_add_state(struct text *text, const struct ingle_quantity *quantity, int64_t value);
+
+/*
+ * What a rule on something seen asks, after "the rule asks": of INGLE_IS the state, of INGLE_IS_NOT
+ * any other. NULL where the catalogue has no words for it.
+ */
+const char *words_wish(const struct ingle_quantity *quantity, ingle_relation relation,
+                       int64_t state);
 
 #endif

@@ -25,8 +25,20 @@ static const char *relation_words(ingle_relation relation)
     return relation == INGLE_AT_LEAST    ? "at least "
            : relation == INGLE_AT_MOST   ? "no more than "
            : relation == INGLE_LESS_THAN ? "less than "
-           : relation == INGLE_IS_NOT    ? "not "
                                          : "";
+}
+
+/* A table has no room for a sentence: what the rule asks, without its "for". */
+static void add_wish(struct text *text, const ingle_finding *finding, int64_t state)
+{
+    const ingle_quantity *quantity = ingle_finding_quantity(finding);
+    const char *wish = words_wish(quantity, INGLE_IS_NOT, state);
+    if (wish == NULL) {
+        text_add(text, "anything but ");
+        words_add_state(text, quantity, state);
+    } else {
+        text_add(text, strncmp(wish, "for ", 4) == 0 ? wish + 4 : wish);
+    }
 }
 
 void explain_required(const ingle_finding *finding, const ingle_format *format, char *words,
@@ -34,7 +46,12 @@ void explain_required(const ingle_finding *finding, const ingle_format *format, 
 {
     struct text text = text_start(words, size);
     ingle_amount required;
-    if (ingle_finding_required(finding, &required)) {
+    if (!ingle_finding_required(finding, &required)) {
+        return;
+    }
+    if (ingle_finding_relation(finding) == INGLE_IS_NOT) {
+        add_wish(&text, finding, required.value);
+    } else {
         text_add(&text, relation_words(ingle_finding_relation(finding)));
         words_add_amount_of(&text, ingle_finding_quantity(finding), &required, format);
     }
@@ -249,6 +266,9 @@ static void put_advice(struct page *page, const ingle_finding *finding)
         page_fact(page, "To put it right",
                   page_text_of(page, remedy_text, ingle_finding_remedy_at(finding, i),
                                INGLE_REMEDY_SENTENCE, &format));
+    }
+    if (ingle_finding_mend(finding) != NULL) {
+        page_fact(page, "To put it right", ingle_finding_mend(finding));
     }
     const char *caution = explain_text(page, finding, INGLE_FINDING_CAUTION);
     if (caution[0] != '\0') {
