@@ -101,6 +101,9 @@ struct ingle_report {
     char error_subject[REPORT_SUBJECT_SIZE];
 };
 
+/* report.c: the matter whose words a finding gets. */
+const struct matter *finding_words(const struct ingle_finding *finding);
+
 /* remedies.c: seeks the remedies of a finding and adds them to its report. */
 ingle_status remedies_find(struct ingle_report *report, size_t finding,
                            const struct calculation *calculation, bool metric);

@@ -214,6 +214,11 @@ const char *ingle_rule_caution(const ingle_rule *rule)
     return matters[rule->matter].caution;
 }
 
+const char *ingle_rule_mend(const ingle_rule *rule)
+{
+    return matters[rule->matter].mend;
+}
+
 const char *ingle_rule_refer(const ingle_rule *rule)
 {
     return matters[rule->matter].refer;

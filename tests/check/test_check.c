@@ -253,7 +253,7 @@ static void the_amounts_of_a_finding(void **state)
     expect_part(front, INGLE_FINDING_CITATION, "International Residential Code 2021, R1001.10");
     expect_part(front, INGLE_FINDING_SENTENCE,
                 "19 15/16 in measured, at least 20 in is required: 1/16 in too little.");
-    expect_part(front, INGLE_FINDING_CAUTION, "Do not burn");
+    expect_part(front, INGLE_FINDING_CAUTION, "Light no fire");
     const ingle_finding *height = only("smoke-chamber-height", "smoke-chamber.height");
     expect_required(height, INCHES(36));
     expect_margin(height, -INCHES(1)); /* at most: required less measured */
@@ -284,7 +284,8 @@ static void an_unmeasured_finding_still_says_what_is_required(void **state)
     expect_part(front, INGLE_FINDING_SENTENCE,
                 "Hearth extension in front of the opening: not recorded; at least 20 in is "
                 "required.");
-    expect_part(front, INGLE_FINDING_CAUTION, "Not judged. If the rule is not met: ");
+    expect_part(front, INGLE_FINDING_CAUTION,
+                "Not judged; what follows holds if the rule is not met. ");
     /* What the requirement rests on is another matter. */
     record("hearth.front", "20 in", NULL);
     forget("opening.height");
