@@ -62,7 +62,7 @@ static void add_citation(struct text *text, const struct ingle_finding *finding)
         text_add(text, "The appliance's own listing, in place of ");
     }
     text_add(text, finding->standard->title);
-    if (finding->standard->edition != 0) {
+    if (finding->standard->edition != 0 && !rule_is_undated(finding->rule)) {
         text_add(text, " ");
         text_add_unsigned(text, (uint64_t)finding->standard->edition);
     }
@@ -144,19 +144,50 @@ static bool asks_for_less(const struct ingle_finding *finding)
     return finding->relation == INGLE_LESS_THAN;
 }
 
+static bool asks_for_more(const struct ingle_finding *finding)
+{
+    return finding->relation == INGLE_AT_LEAST;
+}
+
+/* A number on a scale counts nothing: nothing is too few or too many of it. */
+static bool is_on_scale(const struct ingle_quantity *quantity)
+{
+    return quantity->below != NULL || quantity->above != NULL;
+}
+
+static bool is_counted(const struct ingle_quantity *quantity)
+{
+    return quantity->dimension == INGLE_COUNT && !is_on_scale(quantity);
+}
+
+/* `at least 3 are required` */
 static void add_limit(struct words *words, const struct ingle_finding *finding)
 {
-    if (asks_for_less(finding)) {
-        text_add(&words->text, "less than ");
-        words_add_amount(words, amount_of(finding, finding->required));
-        text_add(&words->text, " is required");
-        return;
-    }
-    text_add(&words->text,
-             finding->relation == INGLE_AT_LEAST ? "at least " : "no more than ");
+    bool several = is_counted(&quantities[finding->judged]) && finding->required != 1;
+    text_add(&words->text, asks_for_more(finding)   ? "at least "
+                           : asks_for_less(finding) ? "only less than "
+                                                    : "no more than ");
     words_add_amount(words, amount_of(finding, finding->required));
-    text_add(&words->text,
-             finding->relation == INGLE_AT_LEAST ? " is required" : " is allowed");
+    text_add(&words->text, several ? " are " : " is ");
+    text_add(&words->text, asks_for_more(finding) ? "required" : "allowed");
+}
+
+static const char *missed_words(const struct ingle_finding *finding)
+{
+    bool counted = is_counted(&quantities[finding->judged]);
+    return asks_for_more(finding) ? (counted ? " too few" : " too little")
+                                  : (counted ? " too many" : " too much");
+}
+
+/* On a scale nothing is to spare, and what is missed has words of its own. */
+static void add_scale_margin(struct text *text, const struct ingle_finding *finding)
+{
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    const char *missed = asks_for_more(finding) ? quantity->below : quantity->above;
+    if (finding->margin < 0 && missed != NULL) {
+        text_add(text, ": ");
+        text_add(text, missed);
+    }
 }
 
 static void add_margin(struct words *words, const struct ingle_finding *finding)
@@ -167,23 +198,24 @@ static void add_margin(struct words *words, const struct ingle_finding *finding)
                  asks_for_less(finding) ? ": exactly that is too much" : ", exactly the limit");
         return;
     }
+    if (is_on_scale(&quantities[finding->judged])) {
+        add_scale_margin(&words->text, finding);
+        return;
+    }
     text_add(&words->text, ": ");
     words_add_amount(words, amount_of(finding, margin < 0 ? -margin : margin));
-    if (margin > 0) {
-        text_add(&words->text, " to spare");
-    } else {
-        text_add(&words->text,
-                 finding->relation == INGLE_AT_LEAST ? " too little" : " too much");
-    }
+    text_add(&words->text, margin > 0 ? " to spare" : missed_words(finding));
 }
 
 static void add_judgement(struct words *words, const struct ingle_finding *finding)
 {
-    add_beginning(&words->text, finding, quantities[finding->judged].label);
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    add_beginning(&words->text, finding, quantity->label);
     text_add(&words->text, ": ");
     words_add_amount(words, amount_of(finding, finding->measured));
-    text_add(&words->text,
-             quantities[finding->judged].dimension == INGLE_COUNT ? " found" : " measured");
+    text_add(&words->text, is_on_scale(quantity)  ? " recorded"
+                           : is_counted(quantity) ? " found"
+                                                  : " measured");
     if (finding->has_required) {
         text_add(&words->text, ", ");
         add_limit(words, finding);

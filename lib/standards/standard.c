@@ -250,6 +250,11 @@ const char *ingle_rule_formula(const ingle_rule *rule)
     return rule->formula->name;
 }
 
+bool rule_is_undated(const struct ingle_rule *rule)
+{
+    return strstr(rule->section, "edition not") != NULL;
+}
+
 const char *ingle_rule_formula_text(const ingle_rule *rule)
 {
     return rule->formula->text;

@@ -91,6 +91,9 @@ struct ingle_quantity {
     const struct choice *choices;
     const char *increase; /* how a remedy begins that makes it larger; NULL if none does */
     const char *decrease; /* the same for smaller */
+    /* Of a number on a scale, which counts nothing: what lies below and above a limit, and why. */
+    const char *below;
+    const char *above;
     const char *when[2];  /* a flag's clauses for no and yes, as of struct choice */
     const char *asks[2];
     int64_t least;

@@ -37,7 +37,8 @@ static void put_given(struct page *page, const ingle_exercise *exercise,
     ingle_amount amount = {0, 0, 0};
     const ingle_quantity *quantity = &quantities[given->quantity];
     ingle_survey_get(exercise->survey, quantity, given->item, &amount, NULL);
-    ingle_format format = {.size = sizeof format, .unit = given->unit};
+    ingle_format format = page_format(page, given->unit);
+    format.unit = given->unit;
     struct text text = text_start(words, sizeof words);
     words_add_amount_of(&text, quantity, &amount, &format);
     page_open(page, PAGE_ITEM);

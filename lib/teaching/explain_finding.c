@@ -15,9 +15,7 @@
 
 ingle_format explain_format(const struct page *page, const ingle_standard *standard)
 {
-    const ingle_unit *unit = page->how.unit;
-    return (ingle_format){.size = sizeof(ingle_format),
-                          .unit = unit != NULL ? unit : ingle_standard_unit(standard)};
+    return page_format(page, ingle_standard_unit(standard));
 }
 
 static const char *relation_words(ingle_relation relation)

@@ -117,8 +117,61 @@ static void what_is_counted_is_found(void **state)
                                            {NULL, NULL, NULL}};
     check("nfpa-211-inspections", entries);
     expect("inspection-for-sale", INGLE_FAILS,
-           "Level of the inspection: 1 found, at least 2 is required: 1 too little.");
+           "Level of the inspection: 1 recorded, at least 2 is required: too low.");
     expect_label("inspection-for-sale", "inspection for the sale of the property");
+}
+
+/* Screws by the practice of the trade; bends and gauge by an ordinance (1343.09, as it was read). */
+static void counts_agree_in_number_and_scales_have_a_sense(void **state)
+{
+    (void)state;
+    static const struct entry pipe[] = {{"appliance.kind", "stove", NULL},
+                                        {"appliance.fuel", "wood", NULL},
+                                        {"connector.kind", "single-wall", NULL},
+                                        {"connector.screws", "0", NULL},
+                                        {"connector.elbows", "3", NULL},
+                                        {"connector.diameter", "6 in", NULL},
+                                        {"connector.gauge", "26", NULL},
+                                        {NULL, NULL, NULL}};
+    check("common-practice-us", pipe);
+    expect("connector-screws", INGLE_FAILS,
+           "Screws in each joint of the connector: 0 found, at least 3 are required: 3 too few.");
+    check("newburgh-heights-1343-09", pipe);
+    expect("connector-elbows", INGLE_FAILS,
+           "Right-angle bends of the connector: 3 found, no more than 2 are allowed: 1 too many.");
+    expect("connector-gauge", INGLE_FAILS,
+           "Sheet gauge of the connector: 26 recorded, no more than 24 is allowed: too thin, since "
+           "a higher number is thinner sheet.");
+}
+
+static void what_has_to_be_less_is_said_so(void **state)
+{
+    (void)state;
+    check("common-practice-us",
+          (const struct entry[]){{"appliance.kind", "masonry-fireplace", NULL},
+                                 {"creosote.kind", "flaky", NULL},
+                                 {"creosote.thickness", "1/4 in", NULL},
+                                 {NULL, NULL, NULL}});
+    expect("creosote-cleaning", INGLE_FAILS,
+           "Thickness of the deposit in the flue: 1/4 in measured, only less than 1/8 in is "
+           "allowed: 1/8 in too much.");
+}
+
+/* The appendix is known from another source that names no edition. */
+static void a_section_without_edition_is_cited_without_a_year(void **state)
+{
+    (void)state;
+    char text[1000];
+    check("irc-2021", (const struct entry[]){{"appliance.kind", "masonry-fireplace", NULL},
+                                             {"appliance.fuel", "gas", NULL},
+                                             {"gas.appliance", "log-set", NULL},
+                                             {"gas.vent", "chimney", NULL},
+                                             {"damper.state", "working", NULL},
+                                             {NULL, NULL, NULL}});
+    assert_int_equal(ingle_finding_text(first("damper-for-gas"), INGLE_FINDING_CITATION, NULL,
+                                        text, sizeof text, NULL), INGLE_OK);
+    assert_string_equal(text,
+                        "International Residential Code, Appendix D (edition not stated)");
 }
 
 /* ---- what is not known ---------------------------------------------------------------------- */
@@ -299,6 +352,9 @@ int main(void)
         TEST(what_is_seen_is_said_in_plain_words),
         TEST(a_state_that_is_not_forbidden_is_not_called_right),
         TEST(what_is_counted_is_found),
+        TEST(counts_agree_in_number_and_scales_have_a_sense),
+        TEST(what_has_to_be_less_is_said_so),
+        TEST(a_section_without_edition_is_cited_without_a_year),
         TEST(what_is_missing_is_named_in_words),
         TEST(missing_quantities_and_groups_have_labels),
         TEST(a_finding_says_who_looks_next_and_what_inspection_is_due),

@@ -44,7 +44,7 @@ class ingle_format(ctypes.Structure):  # noqa: N801
     """How amounts are shown."""
 
     _fields_ = [("size", c_size_t), ("unit", c_void_p), ("denominator", c_int32),
-                ("reserved", c_int32)]
+                ("raised", c_int32)]
 
 
 class ingle_check_options(ctypes.Structure):  # noqa: N801
