@@ -121,7 +121,7 @@ static void what_is_counted_is_found(void **state)
     expect_label("inspection-for-sale", "inspection for the sale of the property");
 }
 
-/* Screws by the practice of the trade; bends and gauge by an ordinance (1343.09, as it was read). */
+/* Screws by the practice of the trade; bends and gauge by an ordinance, 1343.09, that was read. */
 static void counts_agree_in_number_and_scales_have_a_sense(void **state)
 {
     (void)state;

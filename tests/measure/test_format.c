@@ -125,7 +125,7 @@ static const char *raised(ingle_amount amount, const char *unit)
     return text;
 }
 
-/* SI brochure, 9th edition, 2.3: powers of units are written raised. What is shown is read again. */
+/* Powers are written raised, as the SI brochure does. What is shown can be read again. */
 static void powers_are_raised_where_that_is_asked(void **state)
 {
     (void)state;
