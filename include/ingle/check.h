@@ -321,7 +321,9 @@ enum {
     /** The verdict in a sentence, with the amounts. */
     INGLE_FINDING_SENTENCE = 4,
     /** What is dangerous meanwhile, and what to know of the number; empty if there is nothing. */
-    INGLE_FINDING_CAUTION = 5
+    INGLE_FINDING_CAUTION = 5,
+    /** Of that only what is dangerous meanwhile. */
+    INGLE_FINDING_DANGER = 6
 };
 
 /**

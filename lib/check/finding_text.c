@@ -149,15 +149,9 @@ static bool asks_for_more(const struct ingle_finding *finding)
     return finding->relation == INGLE_AT_LEAST;
 }
 
-/* A number on a scale counts nothing: nothing is too few or too many of it. */
-static bool is_on_scale(const struct ingle_quantity *quantity)
-{
-    return quantity->below != NULL || quantity->above != NULL;
-}
-
 static bool is_counted(const struct ingle_quantity *quantity)
 {
-    return quantity->dimension == INGLE_COUNT && !is_on_scale(quantity);
+    return quantity->dimension == INGLE_COUNT && !words_on_scale(quantity);
 }
 
 /* `at least 3 are required` */
@@ -198,7 +192,7 @@ static void add_margin(struct words *words, const struct ingle_finding *finding)
                  asks_for_less(finding) ? ": exactly that is too much" : ", exactly the limit");
         return;
     }
-    if (is_on_scale(&quantities[finding->judged])) {
+    if (words_on_scale(&quantities[finding->judged])) {
         add_scale_margin(&words->text, finding);
         return;
     }
@@ -213,7 +207,7 @@ static void add_judgement(struct words *words, const struct ingle_finding *findi
     add_beginning(&words->text, finding, quantity->label);
     text_add(&words->text, ": ");
     words_add_amount(words, amount_of(finding, finding->measured));
-    text_add(&words->text, is_on_scale(quantity)  ? " recorded"
+    text_add(&words->text, words_on_scale(quantity)  ? " recorded"
                            : is_counted(quantity) ? " found"
                                                   : " measured");
     if (finding->has_required) {
@@ -357,14 +351,19 @@ static const char *reservation(ingle_verdict verdict)
     }
 }
 
+static void add_danger(struct text *text, const struct ingle_finding *finding)
+{
+    if (finding->verdict >= INGLE_UNMEASURED) {
+        text_add(text, reservation(finding->verdict));
+        text_add(text, finding_words(finding)->caution);
+    }
+}
+
 static void add_caution(struct text *text, const struct ingle_finding *finding)
 {
     const char *basis = basis_caution(finding->rule->basis);
     bool warn = finding->verdict >= INGLE_UNMEASURED;
-    if (warn) {
-        text_add(text, reservation(finding->verdict));
-        text_add(text, finding_words(finding)->caution);
-    }
+    add_danger(text, finding);
     if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE && !finding->by_listing) {
         text_add(text, warn ? " " : "");
         text_add(text, basis);
@@ -394,6 +393,9 @@ ingle_status ingle_finding_text(const ingle_finding *finding, ingle_finding_part
         break;
     case INGLE_FINDING_CAUTION:
         add_caution(&words.text, finding);
+        break;
+    case INGLE_FINDING_DANGER:
+        add_danger(&words.text, finding);
         break;
     default:
         return INGLE_ERROR_ARGUMENT;

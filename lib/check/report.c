@@ -181,15 +181,21 @@ size_t ingle_missing_rule_count(const ingle_missing *missing)
     return count;
 }
 
-const char *ingle_missing_rule_at(const ingle_missing *missing, size_t index)
+const struct matter *missing_matter(const struct ingle_missing *missing, size_t index)
 {
     const struct lack *lacks = missing->report->lacks;
     for (size_t i = missing->first_lack; i != LACK_END; i = lacks[i].next) {
         if (index-- == 0) {
-            return matters[lacks[i].matter].id;
+            return &matters[lacks[i].matter];
         }
     }
     return NULL;
+}
+
+const char *ingle_missing_rule_at(const ingle_missing *missing, size_t index)
+{
+    const struct matter *matter = missing_matter(missing, index);
+    return matter != NULL ? matter->id : NULL;
 }
 
 /* ---- a finding ------------------------------------------------------------------------------ */

@@ -48,6 +48,11 @@ void words_add_state(struct text *text, const struct ingle_quantity *quantity, i
     }
 }
 
+bool words_on_scale(const struct ingle_quantity *quantity)
+{
+    return quantity->below != NULL || quantity->above != NULL;
+}
+
 const char *words_wish(const struct ingle_quantity *quantity, ingle_relation relation,
                        int64_t state)
 {

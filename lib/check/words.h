@@ -32,6 +32,9 @@ void words_add_pointer(struct text *text, enum quantity_id quantity, size_t item
 void words_add_amount_of(struct text *text, const struct ingle_quantity *quantity,
                          const ingle_amount *amount, const ingle_format *format);
 
+/* Whether a number is a place on a scale: nothing of it is too few, too many or to spare. */
+bool words_on_scale(const struct ingle_quantity *quantity);
+
 /* A choice or a flag in words. */
 void words_add_state(struct text *text, const struct ingle_quantity *quantity, int64_t value);
 

@@ -84,7 +84,8 @@ static void put_answers(struct page *page, const ingle_exercise *exercise)
 {
     page_heading(page, 2, "Answers");
     for (size_t i = 0; i < exercise->question_count; i++) {
-        explain_finding(page, ingle_exercise_answer_at(exercise, i));
+        explain_finding(page, ingle_exercise_answer_at(exercise, i),
+                        &(struct explain_manner){0});
     }
     page_heading(page, 2, "Notices");
     for (size_t i = 0; i < ingle_report_notice_count(exercise->report); i++) {

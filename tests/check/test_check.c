@@ -877,7 +877,7 @@ static void findings_of_the_same_survey_are_told_alike(void **state)
                                         NULL), INGLE_ERROR_STRUCT_SIZE);
     assert_int_equal(ingle_finding_text(front, 0, NULL, text, sizeof text, NULL),
                      INGLE_ERROR_ARGUMENT);
-    assert_int_equal(ingle_finding_text(front, 6, NULL, text, sizeof text, NULL),
+    assert_int_equal(ingle_finding_text(front, 7, NULL, text, sizeof text, NULL),
                      INGLE_ERROR_ARGUMENT);
     assert_int_equal(ingle_finding_text(front, INGLE_FINDING_LABEL, NULL, NULL, 1, NULL),
                      INGLE_ERROR_ARGUMENT);
@@ -936,7 +936,7 @@ static void expect_cut_alike(text_writer write, const void *object, int part)
 
 static void expect_finding_cut_alike(const ingle_finding *finding)
 {
-    for (int part = INGLE_FINDING_SUBJECT; part <= INGLE_FINDING_CAUTION; part++) {
+    for (int part = INGLE_FINDING_SUBJECT; part <= INGLE_FINDING_DANGER; part++) {
         expect_cut_alike(write_finding, finding, part);
     }
     for (size_t i = 0; i < ingle_finding_step_count(finding); i++) {
