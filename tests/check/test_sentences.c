@@ -262,6 +262,23 @@ static void one_fact_has_one_set_of_words(void **state)
     assert_string_equal(ingle_finding_inspection(first("exterior-air")), inspection);
 }
 
+/* A gas fire has no embers: what is said of a hearth holds for both fuels. */
+static void a_hearth_before_a_gas_fire_is_not_warned_of_embers_alone(void **state)
+{
+    (void)state;
+    check("irc-2021", (const struct entry[]){{"appliance.kind", "masonry-fireplace", NULL},
+                                             {"appliance.fuel", "gas", NULL},
+                                             {"opening.width", "36 in", NULL},
+                                             {"opening.height", "28 in", NULL},
+                                             {"hearth.front", "16 in", NULL},
+                                             {"hearth.left", "8 in", NULL},
+                                             {NULL, NULL, NULL}});
+    assert_int_equal(strncmp(caution_of("hearth-front"), "Radiant heat, and the embers of a wood "
+                                                         "fire, reach", 50), 0);
+    assert_int_equal(strncmp(caution_of("hearth-side"), "Heat to the side, and the embers of a "
+                                                        "wood fire, reach", 50), 0);
+}
+
 /* Whether the fuel changes is recorded: then nobody is told to find out. */
 static void the_fuel_s_change_is_taken_from_the_survey(void **state)
 {
@@ -361,6 +378,7 @@ int main(void)
         TEST(a_listing_is_somebody_s_to_look_up),
         TEST(one_job_is_one_trade_s),
         TEST(one_fact_has_one_set_of_words),
+        TEST(a_hearth_before_a_gas_fire_is_not_warned_of_embers_alone),
         TEST(the_fuel_s_change_is_taken_from_the_survey),
         TEST(what_is_only_seen_has_something_that_puts_it_right),
         TEST(a_larger_liner_is_not_promised_to_fit),
