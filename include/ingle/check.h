@@ -263,6 +263,12 @@ INGLE_API const char *ingle_finding_reading(const ingle_finding *finding);
 INGLE_API int ingle_finding_by_listing(const ingle_finding *finding);
 
 /**
+ * What puts right a rule that is not met, where no remedy is computed: what is only seen, say. NULL
+ * where remedies are, and where nothing is left to do.
+ */
+INGLE_API const char *ingle_finding_mend(const ingle_finding *finding);
+
+/**
  * Who should look next: who puts right what fails, who measures what is not recorded, who looks a
  * listing up. NULL for nobody in particular, and where nothing is left to do.
  */
@@ -327,7 +333,9 @@ enum {
     /** The verdict in a sentence, with the amounts. */
     INGLE_FINDING_SENTENCE = 4,
     /** What is dangerous meanwhile, and what to know of the number; empty if there is nothing. */
-    INGLE_FINDING_CAUTION = 5
+    INGLE_FINDING_CAUTION = 5,
+    /** Of that only what is dangerous meanwhile. */
+    INGLE_FINDING_DANGER = 6
 };
 
 /**

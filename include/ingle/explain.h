@@ -20,7 +20,11 @@ typedef int32_t ingle_explain_form;
 enum {
     /** All of it, worked out. */
     INGLE_EXPLAIN_WORKED = 0,
-    /** What is not met or not settled, worked out; a line for what is met. */
+    /**
+     * What is not met or not settled, worked out; a line for what is met. For whoever has to read
+     * no row of a standard: titles in place of ids, numbers in place of their names, and what to
+     * do said once where several findings say the same of it.
+     */
     INGLE_EXPLAIN_REPORT = 1,
     /** A line for each finding. */
     INGLE_EXPLAIN_BRIEF = 2

@@ -196,8 +196,8 @@ typedef struct ingle_format {
     const ingle_unit *unit;
     /** The finest fraction of an inch shown: 1, 2, 4, 8, 16, 32 or 64; 0 is 64. */
     int32_t denominator;
-    /** Zero. */
-    int32_t reserved;
+    /** 1 writes the units of areas and volumes for reading, `in²` and `ft³`; 0 as `in2`, `ft3`. */
+    int32_t raised;
 } ingle_format;
 
 /**

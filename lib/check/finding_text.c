@@ -62,7 +62,7 @@ static void add_citation(struct text *text, const struct ingle_finding *finding)
         text_add(text, "The appliance's own listing, in place of ");
     }
     text_add(text, finding->standard->title);
-    if (finding->standard->edition != 0) {
+    if (finding->standard->edition != 0 && !rule_is_undated(finding->rule)) {
         text_add(text, " ");
         text_add_unsigned(text, (uint64_t)finding->standard->edition);
     }
@@ -99,36 +99,15 @@ static const char *seen_clause(const struct ingle_quantity *quantity, int64_t va
                                              : quantity->choices[value].when;
 }
 
-/* What a rule asks that wants the state; NULL where the catalogue has no words for it. */
-static const char *seen_wish(const struct ingle_quantity *quantity, int64_t value)
-{
-    return quantity->dimension == INGLE_FLAG ? quantity->asks[value]
-                                             : quantity->choices[value].asks;
-}
-
 static void add_wish(struct text *text, const struct ingle_finding *finding)
 {
     const struct ingle_quantity *quantity = &quantities[finding->judged];
-    const char *wish = seen_wish(quantity, finding->required);
-    text_add(text, "; the rule asks ");
+    const char *wish = words_wish(quantity, finding->relation, finding->required);
+    text_add(text, finding->relation == INGLE_IS ? "; the rule asks " : "; the rule only asks ");
     if (wish != NULL) {
         text_add(text, wish);
     } else {
-        text_add(text, "for: ");
-        words_add_state(text, quantity, finding->required);
-    }
-}
-
-/* Where another state is seen than the one a rule forbids, that says no more than this. */
-static void add_forbidden(struct text *text, const struct ingle_finding *finding)
-{
-    const struct ingle_quantity *quantity = &quantities[finding->judged];
-    const char *clause = seen_clause(quantity, finding->required);
-    text_add(text, clause != NULL ? "; all this rule forbids is that "
-                                  : "; all this rule forbids is: ");
-    if (clause != NULL) {
-        text_add(text, clause);
-    } else {
+        text_add(text, finding->relation == INGLE_IS ? "for: " : "for anything but: ");
         words_add_state(text, quantity, finding->required);
     }
 }
@@ -147,10 +126,8 @@ static void add_observation(struct text *text, const struct ingle_finding *findi
     if (same) {
         text_add(text, finding->relation == INGLE_IS ? ", as the rule asks"
                                                      : ", which the rule does not allow");
-    } else if (finding->relation == INGLE_IS) {
-        add_wish(text, finding);
     } else {
-        add_forbidden(text, finding);
+        add_wish(text, finding);
     }
 }
 
@@ -167,19 +144,44 @@ static bool asks_for_less(const struct ingle_finding *finding)
     return finding->relation == INGLE_LESS_THAN;
 }
 
+static bool asks_for_more(const struct ingle_finding *finding)
+{
+    return finding->relation == INGLE_AT_LEAST;
+}
+
+static bool is_counted(const struct ingle_quantity *quantity)
+{
+    return quantity->dimension == INGLE_COUNT && !words_on_scale(quantity);
+}
+
+/* `at least 3 are required` */
 static void add_limit(struct words *words, const struct ingle_finding *finding)
 {
-    if (asks_for_less(finding)) {
-        text_add(&words->text, "less than ");
-        words_add_amount(words, amount_of(finding, finding->required));
-        text_add(&words->text, " is required");
-        return;
-    }
-    text_add(&words->text,
-             finding->relation == INGLE_AT_LEAST ? "at least " : "no more than ");
+    bool several = is_counted(&quantities[finding->judged]) && finding->required != 1;
+    text_add(&words->text, asks_for_more(finding)   ? "at least "
+                           : asks_for_less(finding) ? "only less than "
+                                                    : "no more than ");
     words_add_amount(words, amount_of(finding, finding->required));
-    text_add(&words->text,
-             finding->relation == INGLE_AT_LEAST ? " is required" : " is allowed");
+    text_add(&words->text, several ? " are " : " is ");
+    text_add(&words->text, asks_for_more(finding) ? "required" : "allowed");
+}
+
+static const char *missed_words(const struct ingle_finding *finding)
+{
+    bool counted = is_counted(&quantities[finding->judged]);
+    return asks_for_more(finding) ? (counted ? " too few" : " too little")
+                                  : (counted ? " too many" : " too much");
+}
+
+/* On a scale nothing is to spare, and what is missed has words of its own. */
+static void add_scale_margin(struct text *text, const struct ingle_finding *finding)
+{
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    const char *missed = asks_for_more(finding) ? quantity->below : quantity->above;
+    if (finding->margin < 0 && missed != NULL) {
+        text_add(text, ": ");
+        text_add(text, missed);
+    }
 }
 
 static void add_margin(struct words *words, const struct ingle_finding *finding)
@@ -190,23 +192,24 @@ static void add_margin(struct words *words, const struct ingle_finding *finding)
                  asks_for_less(finding) ? ": exactly that is too much" : ", exactly the limit");
         return;
     }
+    if (words_on_scale(&quantities[finding->judged])) {
+        add_scale_margin(&words->text, finding);
+        return;
+    }
     text_add(&words->text, ": ");
     words_add_amount(words, amount_of(finding, margin < 0 ? -margin : margin));
-    if (margin > 0) {
-        text_add(&words->text, " to spare");
-    } else {
-        text_add(&words->text,
-                 finding->relation == INGLE_AT_LEAST ? " too little" : " too much");
-    }
+    text_add(&words->text, margin > 0 ? " to spare" : missed_words(finding));
 }
 
 static void add_judgement(struct words *words, const struct ingle_finding *finding)
 {
-    add_beginning(&words->text, finding, quantities[finding->judged].label);
+    const struct ingle_quantity *quantity = &quantities[finding->judged];
+    add_beginning(&words->text, finding, quantity->label);
     text_add(&words->text, ": ");
     words_add_amount(words, amount_of(finding, finding->measured));
-    text_add(&words->text,
-             quantities[finding->judged].dimension == INGLE_COUNT ? " found" : " measured");
+    text_add(&words->text, words_on_scale(quantity)  ? " recorded"
+                           : is_counted(quantity) ? " found"
+                                                  : " measured");
     if (finding->has_required) {
         text_add(&words->text, ", ");
         add_limit(words, finding);
@@ -345,11 +348,20 @@ static const char *reservation(ingle_verdict verdict)
 {
     switch (verdict) {
     case INGLE_UNMEASURED:
-        return "Not judged. If the rule is not met: ";
+        return "Not judged; what follows holds if the rule is not met. ";
     case INGLE_BY_LISTING:
-        return "Not judged. If what the listing asks is not met: ";
+        return "Not judged. Light nothing here until what the listing asks has been looked up; "
+               "what follows holds if it is not met. ";
     default:
         return "";
+    }
+}
+
+static void add_danger(struct text *text, const struct ingle_finding *finding)
+{
+    if (finding->verdict >= INGLE_UNMEASURED) {
+        text_add(text, reservation(finding->verdict));
+        text_add(text, finding_words(finding)->caution);
     }
 }
 
@@ -357,10 +369,7 @@ static void add_caution(struct text *text, const struct ingle_finding *finding)
 {
     const char *basis = basis_caution(finding->rule->basis);
     bool warn = finding->verdict >= INGLE_UNMEASURED;
-    if (warn) {
-        text_add(text, reservation(finding->verdict));
-        text_add(text, matter_of(finding)->caution);
-    }
+    add_danger(text, finding);
     if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE && !finding->by_listing) {
         text_add(text, warn ? " " : "");
         text_add(text, basis);
@@ -390,6 +399,9 @@ ingle_status ingle_finding_text(const ingle_finding *finding, ingle_finding_part
         break;
     case INGLE_FINDING_CAUTION:
         add_caution(&words.text, finding);
+        break;
+    case INGLE_FINDING_DANGER:
+        add_danger(&words.text, finding);
         break;
     default:
         return INGLE_ERROR_ARGUMENT;

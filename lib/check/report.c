@@ -6,6 +6,7 @@
 
 #include "base/memory.h"
 #include "base/text.h"
+#include "survey/survey.h"
 
 #include <string.h>
 
@@ -180,15 +181,21 @@ size_t ingle_missing_rule_count(const ingle_missing *missing)
     return count;
 }
 
-const char *ingle_missing_rule_at(const ingle_missing *missing, size_t index)
+const struct matter *missing_matter(const struct ingle_missing *missing, size_t index)
 {
     const struct lack *lacks = missing->report->lacks;
     for (size_t i = missing->first_lack; i != LACK_END; i = lacks[i].next) {
         if (index-- == 0) {
-            return matters[lacks[i].matter].id;
+            return &matters[lacks[i].matter];
         }
     }
     return NULL;
+}
+
+const char *ingle_missing_rule_at(const ingle_missing *missing, size_t index)
+{
+    const struct matter *matter = missing_matter(missing, index);
+    return matter != NULL ? matter->id : NULL;
 }
 
 /* ---- a finding ------------------------------------------------------------------------------ */
@@ -238,6 +245,22 @@ int ingle_finding_by_listing(const ingle_finding *finding)
     return finding->by_listing;
 }
 
+const struct matter *finding_words(const struct ingle_finding *finding)
+{
+    enum matter_id matter = finding->rule->matter;
+    return finding->has_measured ? matter_as(matter, finding->measured) : &matters[matter];
+}
+
+static bool is_not_met(const struct ingle_finding *finding)
+{
+    return finding->verdict >= INGLE_TOO_CLOSE;
+}
+
+const char *ingle_finding_mend(const ingle_finding *finding)
+{
+    return is_not_met(finding) ? finding_words(finding)->mend : NULL;
+}
+
 /* Beyond its rule's own words, a listing that is not known is somebody's to look up. */
 const char *ingle_finding_refer(const ingle_finding *finding)
 {
@@ -245,7 +268,7 @@ const char *ingle_finding_refer(const ingle_finding *finding)
     case INGLE_FAILS:
     case INGLE_TOO_CLOSE:
     case INGLE_UNMEASURED:
-        return ingle_rule_refer(finding->rule);
+        return finding_words(finding)->refer;
     case INGLE_BY_LISTING:
         return "whoever has the label and the manual at hand; where both are gone, the "
                "appliance's maker or the laboratory that listed it";
@@ -254,9 +277,18 @@ const char *ingle_finding_refer(const ingle_finding *finding)
     }
 }
 
+/* Where it is known whether the fuel changes, nobody is told to find out. */
 const char *ingle_finding_inspection(const ingle_finding *finding)
 {
-    return finding->verdict >= INGLE_TOO_CLOSE ? ingle_rule_inspection(finding->rule) : NULL;
+    const struct matter *words = finding_words(finding);
+    const struct record *fuel =
+        survey_record(finding->report->survey, QUANTITY_OCCASION_FUEL_CHANGE, 0);
+    if (!is_not_met(finding)) {
+        return NULL;
+    }
+    return words->inspection_by_fuel[0] != NULL && fuel != NULL && fuel->recorded
+               ? words->inspection_by_fuel[fuel->value != 0]
+               : words->inspection;
 }
 
 static int give(const ingle_finding *finding, bool has, int64_t value, ingle_amount *amount)

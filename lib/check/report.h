@@ -103,6 +103,12 @@ struct ingle_report {
     char error_subject[REPORT_SUBJECT_SIZE];
 };
 
+/* report.c: the matter whose words a finding gets. */
+const struct matter *finding_words(const struct ingle_finding *finding);
+
+/* report.c: what a rule that lacks something is about, by its place among them; NULL past them. */
+const struct matter *missing_matter(const struct ingle_missing *missing, size_t index);
+
 /* remedies.c: seeks the remedies of a finding and adds them to its report. */
 ingle_status remedies_find(struct ingle_report *report, size_t finding,
                            const struct calculation *calculation, bool metric);

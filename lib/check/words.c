@@ -50,6 +50,20 @@ void words_add_state(struct text *text, const struct ingle_quantity *quantity, i
     }
 }
 
+bool words_on_scale(const struct ingle_quantity *quantity)
+{
+    return quantity->below != NULL || quantity->above != NULL;
+}
+
+const char *words_wish(const struct ingle_quantity *quantity, ingle_relation relation,
+                       int64_t state)
+{
+    if (quantity->dimension == INGLE_FLAG) {
+        return quantity->asks[relation == INGLE_IS ? state : !state];
+    }
+    return relation == INGLE_IS ? quantity->choices[state].asks : quantity->choices[state].bars;
+}
+
 void words_add_amount_of(struct text *text, const struct ingle_quantity *quantity,
                          const ingle_amount *amount, const ingle_format *format)
 {

@@ -8,7 +8,7 @@
 #include "base/text.h"
 #include "survey/quantity.h"
 
-#include <ingle/measure.h>
+#include <ingle/standards.h>
 
 /* A text that is being written, and how its amounts are shown. */
 struct words {
@@ -32,6 +32,9 @@ void words_add_pointer(struct text *text, enum quantity_id quantity, size_t item
 void words_add_amount_of(struct text *text, const struct ingle_quantity *quantity,
                          const ingle_amount *amount, const ingle_format *format);
 
+/* Whether a number is a place on a scale: nothing of it is too few, too many or to spare. */
+bool words_on_scale(const struct ingle_quantity *quantity);
+
 /* A choice or a flag in words. */
 void words_add_state(struct text *text, const struct ingle_quantity *quantity, int64_t value);
 
@@ -41,5 +44,12 @@ void words_add_state(struct text *text, const struct ingle_quantity *quantity, i
  */
 struct calculation;
 void words_add_fault(struct text *text, const struct calculation *calculation, ingle_status status);
+
+/*
+ * What a rule on something seen asks, after "the rule asks": of INGLE_IS the state, of INGLE_IS_NOT
+ * any other. NULL where the catalogue has no words for it.
+ */
+const char *words_wish(const struct ingle_quantity *quantity, ingle_relation relation,
+                       int64_t state);
 
 #endif

@@ -141,7 +141,7 @@ ingle_status ingle_draft_page(const ingle_draft *draft, const ingle_page *option
         return status;
     }
     struct estimate_page estimate = {.page = &page, .draft = draft};
-    estimate.format = (ingle_format){.size = sizeof(ingle_format), .unit = page.how.unit};
+    estimate.format = page_format(&page, NULL);
     status = system_of(&estimate.format, &system);
     if (status != INGLE_OK) {
         output_fail(&page.output, status);

@@ -29,7 +29,7 @@ static enum outcome rise_by_slope_required(struct calculation *calculation, int6
 const struct formula formula_rise_by_slope = {
     .name = "rise-by-slope",
     .text = "What is required is how far a roof of the slope that is the rule's second input rises "
-            "along its first, divided by `divisor`.",
+            "along the rule's first input, divided by `divisor`.",
     .numbers = {{"divisor", INGLE_RATIO, INGLE_SCALE_USUAL}},
     .drivers = {{THE_INPUT, 1}, {SECOND_INPUT, 1}},
     .driver_count = 2,

@@ -100,8 +100,8 @@ static size_t within_by_heat_breakpoints(struct calculation *calculation,
 const struct formula formula_within_by_heat = {
     .name = "within-by-heat",
     .text = "What is required is `limit` where the rule's first input is `within` or less; the "
-            "radius grows by `more` for each `every` begun by which the second input is more than "
-            "`up-to`, and is never more than `most`. Beyond it this rule asks nothing.",
+            "radius grows by `more` for each `every` begun by which the rule's second input is "
+            "more than `up-to`, and is never more than `most`. Beyond it this rule asks nothing.",
     .numbers = {{"limit", AS_JUDGED, INGLE_SCALE_USUAL},
                 {"within", INGLE_LENGTH, INGLE_SCALE_USUAL},
                 {"up-to", INGLE_POWER, INGLE_SCALE_USUAL},

@@ -272,8 +272,8 @@ static size_t table_column_breakpoints(struct calculation *calculation, enum qua
 
 const struct formula formula_table_cell = {
     .name = "table-cell",
-    .text = "What is required stands in the rule's table, in the row of the first input and the "
-            "column of the second.",
+    .text = "What is required stands in the rule's table, in the row of the rule's first input and "
+            "the column of the rule's second input.",
     .drivers = {{THE_INPUT, 0}, {SECOND_INPUT, 0}},
     .driver_count = 2,
     .required = table_cell_required,
@@ -283,7 +283,7 @@ const struct formula formula_table_cell = {
 const struct formula formula_table_column = {
     .name = "table-column",
     .text = "What is required is the head of the first column of the rule's table whose value, in "
-            "the row of the first input, is the second input or more.",
+            "the row of the rule's first input, is the rule's second input or more.",
     .drivers = {{THE_INPUT, 0}, {SECOND_INPUT, 0}},
     .driver_count = 2,
     .required = table_column_required,

@@ -38,7 +38,7 @@ static enum outcome input_and_share_required(struct calculation *calculation, in
 
 const struct formula formula_input_and_share = {
     .name = "input-and-share",
-    .text = "What is required is the rule's first input, and `ratio` of the second.",
+    .text = "What is required is the rule's first input, and `ratio` of the rule's second input.",
     .numbers = {{"ratio", INGLE_RATIO, INGLE_SCALE_USUAL}},
     .drivers = {{THE_INPUT, 1}, {SECOND_INPUT, 1}},
     .driver_count = 2,
@@ -74,8 +74,8 @@ static enum outcome lesser_share_required(struct calculation *calculation, int64
 
 const struct formula formula_lesser_share = {
     .name = "lesser-share",
-    .text = "What is required is the lesser of the rule's first input times `first` and its second "
-            "times `second`.",
+    .text = "What is required is the lesser of the rule's first input times `first` and the rule's "
+            "second input times `second`.",
     .numbers = {{"first", INGLE_RATIO, INGLE_SCALE_USUAL},
                 {"second", INGLE_RATIO, INGLE_SCALE_USUAL}},
     .drivers = {{THE_INPUT, 1}, {SECOND_INPUT, 1}},

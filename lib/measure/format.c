@@ -26,6 +26,7 @@ struct showing {
     uint64_t size; /* the amount without its sign */
     const ingle_unit *unit;
     uint64_t denominator;
+    bool raised;
 };
 
 static uint64_t size_of(int64_t value)
@@ -116,10 +117,24 @@ static void show_decimal(struct showing *showing, int64_t numerator, int64_t den
     add_decimal(&showing->text, decimal);
 }
 
+/* A power stands at the end of an id: `in2`. */
+static void add_raised(struct text *text, const char *id)
+{
+    size_t length = strlen(id);
+    char power = id[length - 1];
+    bool has_power = length > 1 && (power == '2' || power == '3');
+    text_add_bytes(text, id, has_power ? length - 1 : length);
+    text_add(text, !has_power ? "" : power == '2' ? "²" : "³");
+}
+
 static void add_unit(struct showing *showing, const ingle_unit *unit)
 {
     text_add(&showing->text, " ");
-    text_add(&showing->text, ingle_unit_id(unit));
+    if (showing->raised) {
+        add_raised(&showing->text, ingle_unit_id(unit));
+    } else {
+        text_add(&showing->text, ingle_unit_id(unit));
+    }
 }
 
 static void show_in_unit(struct showing *showing, int places)
@@ -300,7 +315,7 @@ static ingle_status format_take(ingle_format *taken, const ingle_format *given)
         (denominator & (denominator - 1)) != 0 || taken->unit->dimension != INGLE_LENGTH) {
         return INGLE_ERROR_ARGUMENT;
     }
-    return taken->reserved == 0 ? INGLE_OK : INGLE_ERROR_STRUCT_NEWER;
+    return taken->raised == 0 || taken->raised == 1 ? INGLE_OK : INGLE_ERROR_STRUCT_NEWER;
 }
 
 /* Which units of area go with a unit of length: the usual, and the large. */
@@ -377,7 +392,7 @@ ingle_status ingle_amount_format(const ingle_amount *amount, const ingle_format 
     }
     struct showing showing = {text_start(buffer, capacity), amount->value < 0,
                               size_of(amount->value), shown_unit(amount, taken.unit),
-                              (uint64_t)taken.denominator};
+                              (uint64_t)taken.denominator, taken.raised != 0};
     show(&showing, amount);
     return text_end(&showing.text, length);
 }

@@ -185,6 +185,14 @@ void page_table(struct page *page, const struct page_table *table)
     page->manner->table(page, table);
 }
 
+ingle_format page_format(const struct page *page, const ingle_unit *otherwise)
+{
+    const ingle_unit *unit = page->how.unit;
+    return (ingle_format){.size = sizeof(ingle_format),
+                          .unit = unit != NULL ? unit : otherwise,
+                          .raised = 1};
+}
+
 void page_turn(struct page *page)
 {
     finish_listing(page);

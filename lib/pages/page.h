@@ -107,6 +107,9 @@ ingle_status page_start(struct page *page, const ingle_allocator *allocator,
 /* Ends the page and gives its memory back; returns the first failure. */
 ingle_status page_end(struct page *page);
 
+/* How amounts are shown: in the page's unit, or else in another; NULL is the inch. */
+ingle_format page_format(const struct page *page, const ingle_unit *otherwise);
+
 /* Level 2 to 4; the title is level 1. */
 void page_heading(struct page *page, int level, const char *text);
 

@@ -25,3 +25,14 @@ size_t matter_change_count(enum matter_id matter)
 {
     return list_length(matters[matter].changes, MATTER_CHANGES);
 }
+
+const struct matter *matter_as(enum matter_id matter, int64_t state)
+{
+    const struct matter *words = &matters[matter];
+    for (size_t i = 0; i < MATTER_AS && words->as[i].words != 0; i++) {
+        if (words->as[i].state == state) {
+            return &matters[words->as[i].words];
+        }
+    }
+    return words;
+}

@@ -49,6 +49,9 @@ struct ingle_rule {
     uint16_t until; /* last edition with this row; 0 for the newest known */
 };
 
+/* Whether the section says that its edition is not known: a year beside it would contradict it. */
+bool rule_is_undated(const struct ingle_rule *rule);
+
 struct ingle_standard {
     const char *id;
     const char *title;

@@ -248,6 +248,11 @@ const char *ingle_rule_caution(const ingle_rule *rule)
     return matters[rule->matter].caution;
 }
 
+const char *ingle_rule_mend(const ingle_rule *rule)
+{
+    return matters[rule->matter].mend;
+}
+
 const char *ingle_rule_refer(const ingle_rule *rule)
 {
     return matters[rule->matter].refer;
@@ -277,6 +282,11 @@ int32_t ingle_rule_until(const ingle_rule *rule)
 const char *ingle_rule_formula(const ingle_rule *rule)
 {
     return rule->formula->name;
+}
+
+bool rule_is_undated(const struct ingle_rule *rule)
+{
+    return strstr(rule->section, "edition not") != NULL;
 }
 
 const char *ingle_rule_formula_text(const ingle_rule *rule)

@@ -65,13 +65,15 @@ enum stop_id {
 
 /*
  * What is judged by being seen has words of its own. `when` says that it is so, as a clause that
- * follows "we saw that"; `asks` is what a rule asks that wants just this, after "the rule asks".
+ * follows "we saw that"; `asks` is what a rule asks that wants just this, after "the rule asks",
+ * and `bars` what one asks that wants anything else, with what it then leaves unjudged.
  */
 struct choice {
     const char *id;
     const char *label;
     const char *when; /* NULL where no rule judges the list */
     const char *asks; /* NULL where no rule wants this choice */
+    const char *bars; /* NULL where no rule forbids this choice */
 };
 
 struct group {
@@ -89,6 +91,9 @@ struct ingle_quantity {
     const struct choice *choices;
     const char *increase; /* how a remedy begins that makes it larger; NULL if none does */
     const char *decrease; /* the same for smaller */
+    /* Of a number on a scale, which counts nothing: what lies below and above a limit, and why. */
+    const char *below;
+    const char *above;
     const char *when[2];  /* a flag's clauses for no and yes, as of struct choice */
     const char *asks[2];
     int64_t least;

@@ -69,7 +69,7 @@ static void put_conformance(struct page *page, const ingle_conformance *conforma
     const ingle_finding *finding = ingle_conformance_finding(conformance);
     ingle_verdict verdict = ingle_finding_verdict(finding);
     ingle_format format = explain_format(page, ingle_finding_standard(finding));
-    explain_heading(page, finding);
+    explain_heading(page, finding, &(struct explain_manner){0});
     page_open(page, PAGE_PARAGRAPH);
     page_run(page, page_verdict_style(verdict), ingle_verdict_name(verdict));
     page_run(page, PAGE_PLAIN, ": ");

@@ -37,7 +37,8 @@ static void put_given(struct page *page, const ingle_exercise *exercise,
     ingle_amount amount = {0, 0, 0};
     const ingle_quantity *quantity = &quantities[given->quantity];
     ingle_survey_get(exercise->survey, quantity, given->item, &amount, NULL);
-    ingle_format format = {.size = sizeof format, .unit = given->unit};
+    ingle_format format = page_format(page, given->unit);
+    format.unit = given->unit;
     struct text text = text_start(words, sizeof words);
     words_add_amount_of(&text, quantity, &amount, &format);
     page_open(page, PAGE_ITEM);
@@ -83,7 +84,8 @@ static void put_answers(struct page *page, const ingle_exercise *exercise)
 {
     page_heading(page, 2, "Answers");
     for (size_t i = 0; i < exercise->question_count; i++) {
-        explain_finding(page, ingle_exercise_answer_at(exercise, i));
+        explain_finding(page, ingle_exercise_answer_at(exercise, i),
+                        &(struct explain_manner){0});
     }
     page_heading(page, 2, "Notices");
     for (size_t i = 0; i < ingle_report_notice_count(exercise->report); i++) {

@@ -33,12 +33,17 @@ static bool is_asked(const struct explaining *explaining, const ingle_finding *f
            (rule == NULL || strcmp(rule, ingle_rule_id(ingle_finding_rule(finding))) == 0);
 }
 
+/* For whoever has to read no row, and so no id. */
+static bool is_report(const struct explaining *explaining)
+{
+    return explaining->options.form == INGLE_EXPLAIN_REPORT;
+}
+
 /* Whether a finding has a line of its own, and no more. */
 static bool is_brief(const struct explaining *explaining, const ingle_finding *finding)
 {
     return explaining->options.form == INGLE_EXPLAIN_BRIEF ||
-           (explaining->options.form == INGLE_EXPLAIN_REPORT &&
-            ingle_finding_verdict(finding) <= INGLE_MEETS);
+           (is_report(explaining) && ingle_finding_verdict(finding) <= INGLE_MEETS);
 }
 
 /* What was not measured stands in a list of its own, below. */
@@ -92,9 +97,17 @@ static void put_standards(struct explaining *explaining)
     const ingle_report *report = explaining->report;
     size_t count = ingle_report_standard_count(report);
     for (size_t i = 0; i < count; i++) {
-        page_run(explaining->page, PAGE_PLAIN, i == 0 ? " Judged by " : ", ");
-        page_run(explaining->page, PAGE_CODE,
-                 ingle_standard_id(ingle_report_standard_at(report, i)));
+        const ingle_standard *standard = ingle_report_standard_at(report, i);
+        page_run(explaining->page, PAGE_PLAIN, i == 0                   ? " Judged by "
+                                               : is_report(explaining) ? "; "
+                                                                       : ", ");
+        if (is_report(explaining)) {
+            struct text text = text_start(explaining->words, EXPLAIN_WORDS);
+            explain_add_title(&text, standard, true);
+            page_run(explaining->page, PAGE_PLAIN, explaining->words);
+        } else {
+            page_run(explaining->page, PAGE_CODE, ingle_standard_id(standard));
+        }
     }
     page_run(explaining->page, PAGE_PLAIN, count == 0 ? "" : ".");
 }
@@ -127,13 +140,17 @@ static const ingle_finding *finding_in_row(const struct explaining *explaining, 
     }
 }
 
-/* `R1001.10, irc-2021` */
-static void add_source(struct explaining *explaining, const ingle_finding *finding)
+/* `R1001.10, irc-2021`; in a report the citation. */
+static const char *source_of(struct explaining *explaining, const ingle_finding *finding)
 {
     struct text text = text_start(explaining->words, EXPLAIN_WORDS);
+    if (is_report(explaining)) {
+        return explain_text(explaining->page, finding, INGLE_FINDING_CITATION);
+    }
     text_add(&text, ingle_rule_section(ingle_finding_rule(finding)));
     text_add(&text, ", ");
     text_add(&text, ingle_standard_id(ingle_finding_standard(finding)));
+    return explaining->words;
 }
 
 static const char *brief_cell(void *context, size_t row, size_t column, enum page_style *style)
@@ -154,8 +171,7 @@ static const char *brief_cell(void *context, size_t row, size_t column, enum pag
         explain_required(finding, &format, explaining->words, EXPLAIN_WORDS);
         return explaining->words;
     default:
-        add_source(explaining, finding);
-        return explaining->words;
+        return source_of(explaining, finding);
     }
 }
 
@@ -186,9 +202,8 @@ static void put_brief_line(struct explaining *explaining, const ingle_finding *f
         page_run(page, PAGE_PLAIN, explain_text(page, finding, INGLE_FINDING_LABEL));
         put_brief_amounts(explaining, finding);
     }
-    add_source(explaining, finding);
     page_run(page, PAGE_PLAIN, " (");
-    page_run(page, PAGE_PLAIN, explaining->words);
+    page_run(page, PAGE_PLAIN, source_of(explaining, finding));
     page_run(page, PAGE_PLAIN, ")");
     page_close(page);
 }
@@ -206,12 +221,36 @@ static void put_brief(struct explaining *explaining)
     }
 }
 
+static bool is_told_in_full(const struct explaining *explaining, const ingle_finding *finding)
+{
+    return is_at_stop(explaining, finding) && !is_brief(explaining, finding);
+}
+
+static bool says_the_same(const ingle_finding *finding, const ingle_finding *other)
+{
+    return finding->verdict == other->verdict && finding_words(finding) == finding_words(other);
+}
+
+/* The first in a report that says the same of what to do: by another standard, of another side. */
+static const ingle_finding *told_above(const struct explaining *explaining, size_t index)
+{
+    const ingle_finding *finding = ingle_report_finding_at(explaining->report, index);
+    for (size_t i = 0; is_report(explaining) && i < index; i++) {
+        const ingle_finding *above = ingle_report_finding_at(explaining->report, i);
+        if (is_told_in_full(explaining, above) && says_the_same(finding, above)) {
+            return above;
+        }
+    }
+    return NULL;
+}
+
 static void put_in_full(struct explaining *explaining)
 {
     for (size_t i = 0; i < ingle_report_finding_count(explaining->report); i++) {
         const ingle_finding *finding = ingle_report_finding_at(explaining->report, i);
-        if (is_at_stop(explaining, finding) && !is_brief(explaining, finding)) {
-            explain_finding(explaining->page, finding);
+        struct explain_manner manner = {is_report(explaining), told_above(explaining, i)};
+        if (is_told_in_full(explaining, finding)) {
+            explain_finding(explaining->page, finding, &manner);
         }
     }
 }
@@ -233,6 +272,29 @@ static void put_stops(struct explaining *explaining)
 }
 
 /* ---- what was not measured, and what belongs to the whole ------------------------------------ */
+
+/* `(for: depth of the throat; passage above the firebox against the flue; 3 more)` */
+static void put_lacking_in_report(struct explaining *explaining, const ingle_missing *missing)
+{
+    enum { NAMED = 3 };
+    char words[EXPLAIN_PROSE];
+    struct text text = text_start(words, sizeof words);
+    size_t count = ingle_missing_rule_count(missing), named = 0;
+    for (size_t i = 0; i < count && i < NAMED; i++) {
+        const char *label = missing_matter(missing, i)->label;
+        if (count > 1 || strcmp(label, ingle_missing_label(missing)) != 0) {
+            text_add(&text, named++ == 0 ? " (for: " : "; ");
+            text_add(&text, label);
+        }
+    }
+    if (count > NAMED) {
+        text_add(&text, "; ");
+        text_add_unsigned(&text, count - NAMED);
+        text_add(&text, " more");
+    }
+    text_add(&text, named > 0 ? "): " : ": ");
+    page_run(explaining->page, PAGE_PLAIN, words);
+}
 
 /* `(for hearth-front, flue-area and 3 more)` */
 static void put_lacking(struct explaining *explaining, const ingle_missing *missing)
@@ -282,7 +344,7 @@ static void put_unmeasured(struct explaining *explaining)
         }
         page_open(page, PAGE_ITEM);
         page_run(page, PAGE_STRONG, ingle_missing_label(missing));
-        put_lacking(explaining, missing);
+        (is_report(explaining) ? put_lacking_in_report : put_lacking)(explaining, missing);
         page_run(page, PAGE_PLAIN, ingle_missing_how(missing));
         page_close(page);
     }

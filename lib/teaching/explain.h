@@ -5,6 +5,7 @@
 #ifndef INGLE_TEACHING_EXPLAIN_H
 #define INGLE_TEACHING_EXPLAIN_H
 
+#include "base/text.h"
 #include "pages/page.h"
 
 #include <ingle/explain.h>
@@ -33,12 +34,27 @@ bool explain_is_seen(const ingle_finding *finding);
 /* Whether a rule is one of those that a report was judged by; NULL, which is for all, is. */
 bool explain_knows_rule(const ingle_report *report, const char *rule);
 
+/* How a finding is told. */
+struct explain_manner {
+    bool in_report; /* for whoever has to read no row: titles for ids, numbers for their names */
+    const ingle_finding *above; /* one told before it that says the same of what to do, or NULL */
+};
+
 /* A heading that names a finding, whole. */
-void explain_heading(struct page *page, const ingle_finding *finding);
+void explain_heading(struct page *page, const ingle_finding *finding,
+                     const struct explain_manner *manner);
 
-/* The whole of a finding, worked out. */
-void explain_finding(struct page *page, const ingle_finding *finding);
+/* The whole of a finding, worked out; what was told above is not told again. */
+void explain_finding(struct page *page, const ingle_finding *finding,
+                     const struct explain_manner *manner);
 
-enum { EXPLAIN_WORDS = 200 };
+/* explain_words.c: `International Residential Code 2021`, `Common practice, United States` */
+void explain_add_title(struct text *text, const ingle_standard *standard, bool dated);
+
+/* The sentence of a rule's formula with the numbers and the inputs put in. */
+void explain_add_formula(struct text *text, const ingle_finding *finding,
+                         const ingle_format *format);
+
+enum { EXPLAIN_WORDS = 240, EXPLAIN_PROSE = 1000 };
 
 #endif

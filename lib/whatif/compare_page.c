@@ -22,9 +22,7 @@ struct comparing {
 
 static ingle_format format_for(const struct comparing *comparing, const ingle_standard *standard)
 {
-    const ingle_unit *unit = comparing->page->how.unit;
-    return (ingle_format){.size = sizeof(ingle_format),
-                          .unit = unit != NULL ? unit : ingle_standard_unit(standard)};
+    return page_format(comparing->page, ingle_standard_unit(standard));
 }
 
 /* ---- what is required, in a few words ------------------------------------------------------- */

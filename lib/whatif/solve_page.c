@@ -26,11 +26,8 @@ struct solving_page {
 
 static struct solving_page page_of(struct page *page, const ingle_quantity *quantity, bool metric)
 {
-    const ingle_unit *unit = page->how.unit;
-    if (unit == NULL) {
-        unit = ingle_unit_find(metric ? "mm" : "in");
-    }
-    return (struct solving_page){page, quantity, {.size = sizeof(ingle_format), .unit = unit}};
+    return (struct solving_page){page, quantity,
+                                 page_format(page, ingle_unit_find(metric ? "mm" : "in"))};
 }
 
 /* ---- values in words ------------------------------------------------------------------------ */

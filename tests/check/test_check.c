@@ -253,7 +253,7 @@ static void the_amounts_of_a_finding(void **state)
     expect_part(front, INGLE_FINDING_CITATION, "International Residential Code 2021, R1001.10");
     expect_part(front, INGLE_FINDING_SENTENCE,
                 "19 15/16 in measured, at least 20 in is required: 1/16 in too little.");
-    expect_part(front, INGLE_FINDING_CAUTION, "Do not burn");
+    expect_part(front, INGLE_FINDING_CAUTION, "Light no fire");
     const ingle_finding *height = only("smoke-chamber-height", "smoke-chamber.height");
     expect_required(height, INCHES(36));
     expect_margin(height, -INCHES(1)); /* at most: required less measured */
@@ -284,7 +284,8 @@ static void an_unmeasured_finding_still_says_what_is_required(void **state)
     expect_part(front, INGLE_FINDING_SENTENCE,
                 "Hearth extension in front of the opening: not recorded; at least 20 in is "
                 "required.");
-    expect_part(front, INGLE_FINDING_CAUTION, "Not judged. If the rule is not met: ");
+    expect_part(front, INGLE_FINDING_CAUTION,
+                "Not judged; what follows holds if the rule is not met. ");
     /* What the requirement rests on is another matter. */
     record("hearth.front", "20 in", NULL);
     forget("opening.height");
@@ -925,7 +926,7 @@ static void findings_of_the_same_survey_are_told_alike(void **state)
                                         NULL), INGLE_ERROR_STRUCT_SIZE);
     assert_int_equal(ingle_finding_text(front, 0, NULL, text, sizeof text, NULL),
                      INGLE_ERROR_ARGUMENT);
-    assert_int_equal(ingle_finding_text(front, 6, NULL, text, sizeof text, NULL),
+    assert_int_equal(ingle_finding_text(front, 7, NULL, text, sizeof text, NULL),
                      INGLE_ERROR_ARGUMENT);
     assert_int_equal(ingle_finding_text(front, INGLE_FINDING_LABEL, NULL, NULL, 1, NULL),
                      INGLE_ERROR_ARGUMENT);
@@ -984,7 +985,7 @@ static void expect_cut_alike(text_writer write, const void *object, int part)
 
 static void expect_finding_cut_alike(const ingle_finding *finding)
 {
-    for (int part = INGLE_FINDING_SUBJECT; part <= INGLE_FINDING_CAUTION; part++) {
+    for (int part = INGLE_FINDING_SUBJECT; part <= INGLE_FINDING_DANGER; part++) {
         expect_cut_alike(write_finding, finding, part);
     }
     for (size_t i = 0; i < ingle_finding_step_count(finding); i++) {

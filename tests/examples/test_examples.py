@@ -52,6 +52,12 @@ def report(folder):
     return "\n".join(pages)
 
 
+def raised(text):
+    """Units as reports write them."""
+    return re.sub(r"\b(in|ft|mm|cm|m)([23])\b", lambda unit: unit[1] + "²³"[int(unit[2]) - 2],
+                  text)
+
+
 def known_standards():
     done = subprocess.run([COMMAND, "list", "standards"], check=True, timeout=SLOWEST,
                           stdout=subprocess.PIPE)
@@ -102,8 +108,9 @@ class Examples(unittest.TestCase):
             for path in folder.glob("*.json"):
                 for finding in findings(path):
                     if finding["verdict"] == "fails":
-                        for words in (finding["sentence"][1:], finding["caution"].rstrip(".")):
-                            self.assertTrue(words in text, f"{path.name}: {words}")
+                        danger = finding["caution"].split(" What is asked here is ")[0]
+                        for words in (finding["sentence"][1:], danger.rstrip(".")):
+                            self.assertIn(raised(words), text, path.name)
 
     def test_the_reading_decides_about_the_hearth_of_osprey_landing(self):
         """OBC 2012, 9.22.5.1(2): half a step of 50 mm counts as a whole one, or not at all."""

@@ -116,6 +116,34 @@ static void lengths_in_metric_units(void **state)
     EXPECT(metres, INGLE_LENGTH, INGLE_SCALE_USUAL, "m", 0);
 }
 
+static const char *raised(ingle_amount amount, const char *unit)
+{
+    static char text[64];
+    ingle_format format = format_of(unit, 0);
+    format.raised = 1;
+    assert_int_equal(ingle_amount_format(&amount, &format, text, sizeof text, NULL), INGLE_OK);
+    return text;
+}
+
+/* Powers are written raised, as the SI brochure does. What is shown can be read again. */
+static void powers_are_raised_where_that_is_asked(void **state)
+{
+    (void)state;
+    ingle_amount area = {SQUARE_FEET(6), INGLE_AREA, INGLE_SCALE_USUAL}, again;
+    ingle_amount large = {SQUARE_FEET(6), INGLE_AREA, INGLE_SCALE_LARGE};
+    ingle_amount length = {INCHES(3), INGLE_LENGTH, INGLE_SCALE_USUAL};
+    ingle_amount volume = {CUBIC_FEET(5), INGLE_VOLUME, INGLE_SCALE_USUAL};
+    assert_string_equal(raised(area, "in"), "864 in²");
+    assert_string_equal(raised(area, "cm"), ALMOST "5574.182 cm²");
+    assert_string_equal(raised(large, "in"), "6 ft²");
+    assert_string_equal(raised(length, "in"), "3 in");
+    assert_string_equal(raised(volume, "in"), "5 ft³");
+    const char *text = raised(area, "in");
+    assert_int_equal(ingle_amount_parse(text, strlen(text), INGLE_AREA, NULL, &again, NULL),
+                     INGLE_OK);
+    assert_true(again.value == area.value);
+}
+
 static void areas(void **state)
 {
     (void)state;
@@ -383,7 +411,9 @@ static void formats_that_cannot_be_are_refused(void **state)
     assert_int_equal(status_of(format_of("in2", 0)), INGLE_ERROR_ARGUMENT);
     ingle_format format = format_of("in", 16);
     assert_int_equal(status_of(format), INGLE_OK);
-    format.reserved = 1;
+    format.raised = 1;
+    assert_int_equal(status_of(format), INGLE_OK);
+    format.raised = 2;
     assert_int_equal(status_of(format), INGLE_ERROR_STRUCT_NEWER);
     format.size = 1;
     assert_int_equal(status_of(format), INGLE_ERROR_STRUCT_SIZE);
@@ -427,6 +457,7 @@ int main(void)
         cmocka_unit_test(lengths_in_feet_and_inches),
         cmocka_unit_test(lengths_in_metric_units),
         cmocka_unit_test(areas),
+        cmocka_unit_test(powers_are_raised_where_that_is_asked),
         cmocka_unit_test(angles_slopes_ratios_and_counts),
         cmocka_unit_test(heat_inputs),
         cmocka_unit_test(volumes),

@@ -257,7 +257,8 @@ def older(standard):
 
 def practice():
     return [at_most('gas-valve-distance', 'gas/valve-distance', 4 * FT, ANY, IN_ROOM),
-            not_seen('gas-valve-access', 'gas/valve-access', 'none', ANY, THERE),
+            not_seen('gas-valve-access', 'gas/valve-access', 'none', ANY, THERE,
+                     ('gas/valve-access', isnt('cabinet'))),
             not_seen('gas-valve-cabinet', 'gas/valve-access', 'cabinet', ANY, THERE)]
 
 

@@ -42,6 +42,8 @@ PAGES = {
     "assess.md": ("assess", *RULE, "--format", "markdown", GALLERY),
 }
 
+REPORTED = (HOUSE, GALLERY, *sorted(ROOT.glob("examples/*/*.json")))
+
 HOSTILE = 'shelf <b>&"\' *bold* `code` | [link](x) \\ _under_'
 
 
@@ -49,6 +51,17 @@ def ingle(*words, stdin=None, **environment):
     return subprocess.run([COMMAND, *map(str, words)], check=True, timeout=SLOWEST, input=stdin,
                           env={**os.environ, "COLUMNS": "79", **environment},
                           stdout=subprocess.PIPE).stdout.decode()
+
+
+def listed(what):
+    return json.loads(ingle("list", what))
+
+
+GAS_LOGS = json.dumps({
+    "standards": ["irc-2021", "common-practice-us"],
+    "survey": {"appliance": {"kind": "masonry-fireplace", "fuel": "gas"},
+               "gas": {"appliance": "log-set", "vent": "chimney"},
+               "damper": {"state": "working"}}}).encode()
 
 
 def hostile(label=HOSTILE):
@@ -102,6 +115,43 @@ class Pages(unittest.TestCase):
             with self.subTest(name):
                 self.assertEqual(ingle(*words), (GOLDEN / name).read_text(encoding="utf-8"),
                                  f"run {__file__} --write and read the changes")
+
+    def test_a_report_has_no_ids(self):
+        """Whoever reads it knows neither the rows of the standards nor their names."""
+        ids = {each["id"] for each in listed("standards") + listed("quantities")}
+        ids |= {each["rule"] for each in listed("rules") if each["rule"].count("-") > 1}
+        labels = " ".join(each["label"] for each in listed("rules"))
+        ids = {each for each in ids if each not in labels}
+        self.assertGreater(len(ids), 500)
+        for survey in REPORTED:
+            with self.subTest(survey.name):
+                text = ingle("explain", "--form", "report", "--format", "markdown", survey)
+                words = set(re.findall(r"[a-z0-9]+(?:[-.][a-z0-9]+)*", text))
+                self.assertEqual(words & ids, set())
+                self.assertNotRegex(text, r"(?<!`)`(?!`)|\b(?:in|ft|mm|cm|m)[23]\b")
+
+    def test_a_report_says_once_what_to_do(self):
+        """Two standards fail the same damper: the second sends back to what the first said."""
+        text = ingle("explain", "--form", "report", "--format", "markdown", stdin=GAS_LOGS)
+        self.assertEqual(text.count("which the rule does not allow"), 2)
+        self.assertEqual(text.count("Shut by mistake, this damper"), 1)
+        self.assertIn("as said above of damper above a gas appliance, by International Residential "
+                      "Code\n", text)
+        worked = ingle("explain", "--format", "markdown", stdin=GAS_LOGS)
+        self.assertEqual(worked.count("Shut by mistake, this damper"), 2)
+
+    def test_a_report_puts_the_numbers_in(self):
+        """R1001.10: 16 in below 6 ft², 20 in from there; a town's 24 in in its place."""
+        document = json.loads(HOUSE.read_text(encoding="utf-8"))
+        document["survey"]["hearth"]["front"] = "10 in"
+        plain, amended = (
+            ingle("explain", *RULE, "--form", "report", stdin=json.dumps(each).encode())
+            for each in (document, {**document, "amendments": [
+                {"standard": "irc-2021", "rule": "hearth-front", "set": {"large": "24 in"},
+                 "citation": "a by-law"}]}))
+        self.assertIn("16 in for an opening smaller than 6 ft², and 20 in for one of 6 ft² or",
+                      " ".join(plain.split()))
+        self.assertIn("and 24 in for one of 6 ft² or larger", " ".join(amended.split()))
 
     def test_html_is_well_formed_and_asks_for_nothing_else(self):
         for name in PAGES:

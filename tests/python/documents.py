@@ -216,7 +216,7 @@ def _finding(finding, survey, unit):
              "working": [_step(each, shown) for each in finding.steps],
              "remedy": [{"change": each.subject, "to": _value(each.amount, each.quantity, shown),
                          "text": each.sentence(shown)} for each in finding.remedies],
-             "caution": finding.caution(shown), "refer": finding.refer,
+             "caution": finding.caution(shown), "mend": finding.mend, "refer": finding.refer,
              "inspection": finding.inspection}
     found.update({name: part for name, part in parts.items() if part})
     return found

@@ -223,12 +223,13 @@ class Catalogues(unittest.TestCase):
                 (rule.id, rule.label, rule.section, rule.basis, rule.relation, rule.formula,
                  rule.formula_text, rule.condition, rule.reading, rule.since, rule.until,
                  [judged.id for judged in rule.quantities],
-                 [source.id for source in rule.inputs], rule.caution, rule.refer, rule.inspection,
-                 rule.listing and rule.listing.id, numbers),
+                 [source.id for source in rule.inputs], rule.caution, rule.mend, rule.refer,
+                 rule.inspection, rule.listing and rule.listing.id, numbers),
                 (each["rule"], each["label"], each["section"], each["basis"], each["relation"],
                  each["formula"], each["formula_text"], each["when"], each.get("reading"),
                  each.get("since", 0), each.get("until", 0), each["judges"], each.get("from", []),
-                 each["caution"], each.get("refer"), each.get("inspection"), each.get("listing"),
+                 each["caution"], each.get("mend"), each.get("refer"), each.get("inspection"),
+                 each.get("listing"),
                  {name: number["text"] for name, number in each["numbers"].items()}))
             self.assertEqual(rule.follows and rule.follows._asdict(), each.get("follows"))
             self.assertIn(rule, ingle.rules[rule.id])

@@ -72,6 +72,8 @@ void schema_finding(struct json_writer *out)
     write_remedy(out);
     schema_probability(out);
     schema_type(out, "caution", "string", NULL);
+    schema_type(out, "mend", "string",
+                "What puts it right, in a sentence, where no remedy is computed.");
     schema_type(out, "refer", "string", "Who should look next.");
     schema_type(out, "inspection", "string", "Which inspection is called for, and why.");
     schema_close_object(out, required, COUNT(required));

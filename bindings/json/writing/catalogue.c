@@ -238,6 +238,7 @@ static void write_rule(struct json_writer *out, const ingle_standard *standard,
                           ? NULL
                           : ingle_quantity_id(ingle_rule_listing(rule)));
     write_text_if_any(out, "caution", ingle_rule_caution(rule));
+    write_text_if_any(out, "mend", ingle_rule_mend(rule));
     write_text_if_any(out, "refer", ingle_rule_refer(rule));
     write_text_if_any(out, "inspection", ingle_rule_inspection(rule));
     if (ingle_rule_reading(rule) != NULL) {

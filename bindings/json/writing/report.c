@@ -195,6 +195,7 @@ static void write_finding(struct json_writer *writer, const ingle_finding *findi
         json_probability_write(writer, conformance, with_working, &format);
     }
     write_caution(writer, finding, &format);
+    write_if_any(writer, "mend", ingle_finding_mend(finding));
     write_if_any(writer, "refer", ingle_finding_refer(finding));
     write_if_any(writer, "inspection", ingle_finding_inspection(finding));
     json_close_object(writer);

@@ -44,7 +44,7 @@ class ingle_format(ctypes.Structure):  # noqa: N801
     """How amounts are shown."""
 
     _fields_ = [("size", c_size_t), ("unit", c_void_p), ("denominator", c_int32),
-                ("reserved", c_int32)]
+                ("raised", c_int32)]
 
 
 class ingle_check_options(ctypes.Structure):  # noqa: N801
@@ -252,6 +252,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_rule_input_count": _COUNT_OF,
     "ingle_rule_input_at": _AT_OF,
     "ingle_rule_caution": _TEXT,
+    "ingle_rule_mend": _TEXT,
     "ingle_rule_refer": _TEXT,
     "ingle_rule_inspection": _TEXT,
     "ingle_rule_listing": _POINTER_OF,
@@ -331,6 +332,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_finding_item": _COUNT_OF,
     "ingle_finding_amendment": _TEXT,
     "ingle_finding_inspection": _TEXT,
+    "ingle_finding_mend": _TEXT,
     "ingle_finding_reading": _TEXT,
     "ingle_finding_measured": _GET_AMOUNT,
     "ingle_finding_required": _GET_AMOUNT,

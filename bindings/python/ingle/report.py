@@ -295,6 +295,11 @@ class Finding:
         return bool(library.ingle_finding_by_listing(self._pointer))
 
     @property
+    def mend(self) -> Optional[str]:
+        """What puts it right, where no remedy is computed; None where one is, or nothing has to."""
+        return decoded(library.ingle_finding_mend(self._pointer))
+
+    @property
     def refer(self) -> Optional[str]:
         """Who should look next; None for nobody in particular."""
         return decoded(library.ingle_finding_refer(self._pointer))

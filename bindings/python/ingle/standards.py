@@ -90,6 +90,8 @@ class Rule:
     listing: Optional[Quantity]
     #: What is dangerous while it is not met.
     caution: str
+    #: What puts it right, where no remedy is computed; None where one may be.
+    mend: Optional[str]
     #: Who should look next while it is not met; None for nobody in particular.
     refer: Optional[str]
     #: Which inspection is called for while it is not met, and why; None for none.
@@ -228,6 +230,7 @@ def _read_rule(pointer: int) -> Rule:
                 condition=written(library.ingle_rule_condition_text, pointer),
                 listing=None if listing is None else quantity_at(listing),
                 caution=library.ingle_rule_caution(pointer).decode(),
+                mend=decoded(library.ingle_rule_mend(pointer)),
                 refer=decoded(library.ingle_rule_refer(pointer)),
                 inspection=decoded(library.ingle_rule_inspection(pointer)),
                 table=_read_table(pointer), pointer=pointer)
