@@ -133,8 +133,8 @@ INGLE_API const char *ingle_json_title(const ingle_json *json);
  *
  * @param json a reader and writer that has read a survey
  * @param path the quantity, as ingle_survey_find() reads it
- * @param from the least value, as ingle_amount_parse() reads it; a bare number of a length is in the
- *             unit of ingle_json_unit(), of an area in its square; NULL for the least plausible
+ * @param from the least value, as ingle_amount_parse() reads it; a bare number of a length is in
+ *             the unit of ingle_json_unit(), of an area in its square; NULL for the least plausible
  * @param to the greatest value; NULL for the greatest plausible
  * @param step from one value to the next; NULL for what is usual
  * @param[out] range receives it, yet to be settled

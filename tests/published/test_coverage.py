@@ -62,7 +62,7 @@ def tells_usual(finding):
 def decides(finding, rule):
     """Whether a finding judges by the numbers of its row."""
     if prints_nothing(rule):
-        return finding["verdict"] == "not-applicable"
+        return "prints no value" in finding["sentence"]
     if rule["formula"] in ("listing-with-usual", "listing-about-body"):
         return tells_usual(finding)
     return finding["verdict"] in JUDGED and (

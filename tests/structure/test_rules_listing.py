@@ -50,7 +50,8 @@ class Listing(unittest.TestCase):
             self.assertIn(rules_listing.line(rules_listing.row_of(rule)), lines)
         self.assertEqual([line[3:] for line in lines if line.startswith("## ")],
                          [standard["id"] for standard in standards])
-        liners = sum(len(standard.get("liners", [])) for standard in standards)
+        liners = sum(len(standard.get(kind, [])) for standard in standards
+                     for kind in ("liners", "materials"))
         rows = sum(len(printed["rows"]) for standard in standards for printed, *_ in
                    rules_listing.looked_up([rule for rule in rules
                                             if rule["standard"] == standard["id"]]))
