@@ -182,6 +182,9 @@ IN_WALL = {group: (being(f'{group}/listed-for-contact', False),
                    being(f'{group}/in-masonry-wall', True)) for group in ('chimney', 'fireplace')}
 FREE = {group: (being(f'{group}/listed-for-contact', False),
                 being(f'{group}/in-masonry-wall', False)) for group in ('chimney', 'fireplace')}
+# Exception 1: what is listed for contact is asked nothing by exception 3.
+NO_CONTACT = (being('fireplace/listed-for-contact', False),)
+ABUTTED = CHIMNEY + (being('chimney/listed-for-contact', False), being('chimney/trim-abuts', True))
 WIDE = (('chimney/width', lambda value: value > 30 * IN),)
 
 
@@ -284,8 +287,7 @@ def clearances(ask):
                        CHIMNEY + FREE['chimney']),
             ask.least('chimney-wall-contact', 'chimney/wall-contact-distance',
                       CHIMNEY + IN_WALL['chimney']),
-            ask.least('chimney-trim-abutting', 'chimney/trim-distance',
-                      CHIMNEY + (being('chimney/trim-abuts', True),))]
+            ask.least('chimney-trim-abutting', 'chimney/trim-distance', ABUTTED)]
 
 
 def top_above(survey, item):
@@ -376,8 +378,7 @@ def residential(survey, numbers, standard):
 def by_edition(ask, edition):
     rows = [ask.seen('flue-lined', 'flue/lining', 'is-not', 'none', CHIMNEY)]
     if edition == 2012:
-        rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap',
-                             CHIMNEY + (being('chimney/trim-abuts', True),)))
+        rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED))
     if edition >= 2021:
         rows.append(ask.seen('fireplace-accessories', 'accessories/by-listing', 'is', True,
                              MASONRY + (being('accessories/present', True),)))
@@ -458,8 +459,7 @@ def building(survey, numbers, standard):
     rows = (walls(ask) + clearances(ask) + tops(ask) + linings(ask) + air(ask)
             + [ask.least('throat-above-opening', 'throat/height', MASONRY),
                ask.least('fireblock', 'fireplace/fireblock-depth', MASONRY),
-               ask.most('chimney-corner-overlap', 'chimney/corner-overlap',
-                        CHIMNEY + (being('chimney/trim-abuts', True),)),
+               ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED),
                ask.seen('air-intake-place', 'air/intake-place', 'is', 'outdoors', SUPPLIED),
                ask.seen('air-intake-height', 'air/intake-above-firebox', 'is', False, SUPPLIED)])
     if edition >= 2015:
@@ -481,7 +481,8 @@ def alike(survey, numbers):
 def building_trim(ask):
     rows = []
     if ask.survey.trim is None:
-        return [ask.row(rule, 'trim', relation, None, MASONRY, 'length')
+        return [ask.row(rule, 'trim', relation, None,
+                        MASONRY + (NO_CONTACT if rule == 'trim-abutting' else ()), 'length')
                 for rule, relation in (('trim-abutting', 'at-least'), ('trim-distance', 'at-least'),
                                        ('trim-projection', 'at-most'),
                                        ('trim-side-clearance', 'at-least'))]
@@ -499,7 +500,7 @@ def piece(ask, item):
     if ask.survey.has(projection):
         beside = rules.Expression((projection,), lambda point: named['limit'] + (
             point[projection] if point[projection] > named['projecting'] else 0))
-    return [ask.least('trim-abutting', f'{item}/lining-distance', abutting),
+    return [ask.least('trim-abutting', f'{item}/lining-distance', abutting + NO_CONTACT),
             ask.least('trim-distance', distance, on_face),
             ask.row('trim-projection', projection, 'at-most',
                     rules.taper(ask.survey, ask.numbers['trim-projection'], distance),

@@ -6,8 +6,9 @@ Written apart from the library, with exact fractions. Where each number is from:
 - IRC G2420.5.1, IFGC 409.5.1 (cited without edition): shutoff valve in the same room, no more than
   6 ft away, upstream, with access
 - IRC 2018 G2420.5.1 to G2420.5.3, IFGC 409.5.2, 409.5.3: valve in the firebox as the maker says; a
-  remote valve with ready access, marked, of its own, and fixed piping to within 6 ft; at a manifold
-  no more than 50 ft away
+  remote valve with ready access, marked, of its own, and fixed piping to within 6 ft, of vented
+  decorative appliances and room heaters, and so of no log lighter; at a manifold, any appliance's,
+  with ready access, marked, no more than 50 ft away
 - NFPA 54-2012 9.6.4 (CMC 1312.4, CPC 1211.5): valve with access, 6 ft; in the fireplace if listed
 - NFPA 54-2012 7.7.2.2: no valve left, and the pipe capped, where solid fuel is burned
 - NFPA 54-2012 10.6 (CMC 907.1 to 907.3): decorative appliances in vented fireplaces
@@ -20,8 +21,9 @@ Written apart from the library, with exact fractions. Where each number is from:
 - IRC G2445.5 (from memory): 20 Btu/h for each cubic foot of room and rooms open to it; the fuel gas
   code's required volume: 50 ft3 for each 1 000 Btu/h
 - UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft. UMC 901.3, CABO 2431.1: pipe sealed
-- California Energy Code 2013 150.0(e)1: doors; damper blocked open. Massachusetts: damper removed
-  or welded open
+- California Energy Code 2013 150.0(e)1: doors; damper blocked open above gas logs, log lighters and
+  decorative appliances where the mechanical code (for unlisted logs, Table 907.2) or the
+  instructions require it. Massachusetts: damper removed or welded open
 - IRC 2015 R315.3: carbon monoxide alarms. California Energy Code: air intake of 6 in2
 - common practice: valve no more than 4 ft away, in reach, not in a cabinet
 """
@@ -108,7 +110,6 @@ NO_LIGHTER = ('gas/appliance', isnt('log-lighter'))
 CHIMNEY = ('gas/vent', is_('chimney'))
 UNVENTED = ('gas/vent', is_('unvented'))
 IN_ROOM = ('gas/valve-place', is_('in-room'))
-ELSEWHERE = ('gas/valve-place', is_('remote', 'manifold'))
 THERE = ('gas/valve-place', isnt('none'))
 SMALL_ROOM = ('gas/room', is_('bedroom', 'bathroom'))
 LISTED, UNLISTED = ('gas/listed', is_('yes')), ('gas/listed', is_('no'))
@@ -146,13 +147,18 @@ def valve_nearby(*where):
 
 
 def valve_elsewhere():
-    remote = ('gas/valve-place', is_('remote'))
+    """A remote valve, which no log lighter may have; or one at a manifold."""
+    remote, lighter = ('gas/valve-place', is_('remote')), ('gas/appliance', is_('log-lighter'))
     manifold = ('gas/valve-place', is_('manifold'))
-    return [seen('gas-valve-ready-access', 'gas/valve-access', 'ready', ANY, ELSEWHERE),
-            seen('gas-valve-identified', 'gas/valve-identified', 'yes', ANY, ELSEWHERE),
-            seen('gas-valve-sole', 'gas/valve-serves-others', 'no', ANY, remote),
-            at_most('gas-fixed-piping', 'gas/fixed-pipe-end', 6 * FT, ANY, remote),
-            at_most('gas-manifold-distance', 'gas/valve-distance', 50 * FT, ANY, manifold)]
+    rules = [seen('gas-valve-place', 'gas/valve-place', 'in-room', lighter,
+                  ('gas/valve-place', is_('in-room', 'remote'))),
+             seen('gas-valve-sole', 'gas/valve-serves-others', 'no', ANY, NO_LIGHTER, remote),
+             at_most('gas-fixed-piping', 'gas/fixed-pipe-end', 6 * FT, ANY, NO_LIGHTER, remote),
+             at_most('gas-manifold-distance', 'gas/valve-distance', 50 * FT, ANY, manifold)]
+    for place in ((ANY, NO_LIGHTER, remote), (ANY, manifold)):
+        rules += [seen('gas-valve-ready-access', 'gas/valve-access', 'ready', *place),
+                  seen('gas-valve-identified', 'gas/valve-identified', 'yes', *place)]
+    return rules
 
 
 def valve_in_firebox(who):
@@ -172,8 +178,8 @@ def sealed_off():
                 ('gas/on-fireplace-flue', is_('yes')))
 
 
-def shut_by_mistake(who):
-    return not_seen('damper-for-gas', 'damper/state', 'working', who, CHIMNEY)
+def shut_by_mistake(who, *more):
+    return not_seen('damper-for-gas', 'damper/state', 'working', who, CHIMNEY, *more)
 
 
 def residential(standard):
@@ -229,7 +235,10 @@ def national(standard):
         seen('gas-room-volume', 'gas/room-volume', 'yes', *vented, LISTED, SMALL_ROOM)]
     if standard == CALIFORNIA:
         fireplace = kind('masonry-fireplace', 'factory-built-fireplace', 'steel-fireplace-unit')
-        rules += [shut_by_mistake(ANY),
+        by_maker = ('gas/damper-by-maker', is_('yes'))
+        others = ('gas/appliance', is_('log-lighter', 'fireplace'))
+        rules += [shut_by_mistake(LOGS, UNLISTED), shut_by_mistake(LOGS, LISTED, by_maker),
+                  shut_by_mistake(others, by_maker),
                   seen('fireplace-doors', 'glass-doors/cover-opening', 'yes', fireplace),
                   seen('damper-control', 'damper/from-room', 'yes', fireplace,
                        ('gas/appliance', is_('none'))),

@@ -14,7 +14,8 @@ cannot be repeated here. Where each number is from:
   - R1001.9.2: hearth extension 2 in thick; 3/8 in where the firebox is raised by 8 in
   - R1001.10, Table R1001.1 items B, C: hearth extension 16 in in front and 8 in at the sides; 20 in
     and 12 in from an opening of 6 ft2 on (864 in2, inclusive)
-  - R1001.11 exception 3: abutting trim 12 in from the lining; in 2024 8 in, 12 in from 6 ft2 on
+  - R1001.11 exception 3: abutting trim 12 in from the lining; in 2024 8 in, 12 in from 6 ft2 on;
+    not asked of a fireplace listed for contact (exception 1)
   - R1001.11 exception 4: no trim within 6 in; within 12 in projection an eighth of the distance
   - R1003.15.1: flue of the opening 1/12 round, 1/10 square, 1/10 rectangular, 1/8 from 2:1 on; the
     base of the aspect ratio is not stated, so the liner of 4.5 x 8.5 in is read both ways: 1.89
@@ -384,12 +385,18 @@ def masonry_rows(survey, numbers, standard):
     for index in range(survey.trim or 0):
         rows += trim_rows(survey, numbers, standard, f'trim/{index}')
     if survey.trim is None:
-        rows += [row(rule, 'trim', relation, None, None)
+        rows += [row(rule, 'trim', relation, None, None,
+                     applies=rule != 'trim-abutting' or not for_contact(survey))
                  for rule, relation in (('trim-abutting', 'at-least'),
                                         ('trim-distance', 'at-least'),
                                         ('trim-projection', 'at-most'))]
     return rows + [flue_row(survey, fraction, reading)
                    for reading, fraction in flue_fractions(survey, numbers['flue-area'])]
+
+
+def for_contact(survey):
+    """Exception 1: what is listed for contact needs no clearance, and so no exception 3 to it."""
+    return known(survey, 'fireplace/listed-for-contact')
 
 
 def least(survey, numbers, rule, key, **more):
@@ -467,7 +474,8 @@ def trim_rows(survey, numbers, standard, piece):
             else fixed(numbers['trim-abutting']['limit']))
     on_face = combustible and not abuts
     return [row('trim-abutting', piece + '/lining-distance', 'at-least',
-                survey.one(piece + '/lining-distance'), edge, applies=combustible and abuts),
+                survey.one(piece + '/lining-distance'), edge,
+                applies=combustible and abuts and not for_contact(survey)),
             least(survey, numbers, 'trim-distance', distance, applies=on_face),
             row('trim-projection', projection, 'at-most', survey.one(projection),
                 taper(survey, numbers['trim-projection'], distance), applies=on_face)]

@@ -11,6 +11,13 @@
 #define LOGS_SECTION "CMC 907.1 to 907.3"
 #define ENERGY_SECTION "Energy Code 150.0(e)1"
 
+#define BLOCKED_SECTION "CMC Appendix E 602.1.1.3, " ENERGY_SECTION "C exception"
+#define BLOCKED_READING                                                                        \
+    "Asked of gas logs, log lighters and decorative appliances where the mechanical code or " \
+    "the appliance's instructions require the damper blocked open. The mechanical code is "   \
+    "read as doing so for logs that are not listed."
+#define BLOCKED_BY_MAKER {QUANTITY_GAS_DAMPER_BY_MAKER, IS, true}
+
 #define NOT_A(kind) {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_##kind}
 
 static const struct ingle_table damper_table = DAMPER_TABLE("CMC Table 907.2");
@@ -56,11 +63,17 @@ static const struct ingle_rule rules[] = {
     {MATTER_DAMPER_OPEN_AREA_LISTED, "CMC 907.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_by_listing, .inputs = {QUANTITY_LISTING_DAMPER_OPENING},
      .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_LISTED}},
-    {MATTER_DAMPER_FOR_GAS, "CMC Appendix E 602.1.1.3, " ENERGY_SECTION "C exception",
-     INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed, .numbers = {CHOICE_DAMPER_STATE_WORKING},
-     .when = {ANY_GAS, UP_THE_CHIMNEY},
-     .reading = "Asked for gas logs, log lighters and decorative appliances where the mechanical "
-                "code or the appliance's instructions require the damper blocked open."},
+    {MATTER_DAMPER_FOR_GAS, BLOCKED_SECTION ", CMC Table 907.2", INGLE_BASIS_READ, INGLE_IS_NOT,
+     &formula_observed, .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_UNLISTED}, .reading = BLOCKED_READING},
+    {MATTER_DAMPER_FOR_GAS, BLOCKED_SECTION, INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_LISTED, BLOCKED_BY_MAKER}, .reading = BLOCKED_READING},
+    {MATTER_DAMPER_FOR_GAS, BLOCKED_SECTION, INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {ANY_GAS, NO_GAS_LOGS, NO_GAS_INSERT, NO_GAS_HEATER, UP_THE_CHIMNEY,
+              BLOCKED_BY_MAKER},
+     .reading = BLOCKED_READING},
 
     /* Energy. */
     {MATTER_FIREPLACE_DOORS, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
