@@ -22,17 +22,19 @@ the sections of the IBC stand in brackets):
 - R1003.9 (2113.9): chimney 3 ft above the roof, 2 ft above what is within 10 ft
 - R1003.9.2, R1003.9.3 (2113.9.2, 2113.9.3): arrestor and cap four times the flue; mesh 3/8 in to
   1/2 in
-- R1003.10 (2113.10): walls 4 in; R1003.11: lined; R1003.12 (2113.12): liner starts 8 in below the
-  inlet, leans 30 degrees at most
+- R1003.10 (2113.10): walls 4 in nominal, solid; R1003.11: lined, with no parts of it missing, and
+  by a kind that is named or is approved for 1,800 F; R1003.12 (2113.12): liner starts 8 in below
+  the inlet, leans 30 degrees at most
 - R1003.13 (2113.14): 4 in between flues, joints of touching ones staggered by 4 in
 - R1003.17 (2113.18): cleanout within 6 in of the base, 6 in below the inlet, 6 in high
 - R1003.18 (2113.19): 2 in inside, 1 in outside; exceptions by the edition table
-- R1003.20: cricket where wider than 30 in and off the ridge (1503.5 in 2024: wider than 30 in); its
+- R1003.20: cricket where wider than 30 in and off the ridge (1503.5 in 2024: at its ridge side); its
   height a half of the width times the slope
 - R1004.1, R1004.2: factory-built fireplace listed, hearth by its listing and seen
-- R1005.7: offset 30 degrees, 4 elbows; R1005.8, from 2018: shield 2 in above insulation, 0.0187 in
-- R1006 (2111.14): exterior air 6 to 55 in2, from outdoors (IRC: or a ventilated space), intake not
-  above the firebox (IRC from 2015: factory-built apart), mesh 1/4 in; unlisted duct 1 in, within
+- R1005.7, of any factory-built chimney: offset 30 degrees, 4 elbows; R1005.9, in 2024: its manual
+  comes first; R1005.8, from 2018: shield 2 in above insulation, 0.0187 in
+- R1006 (2111.14): exterior air 6 to 55 in2 (listed fireplaces apart), from outdoors (IRC: or a
+  ventilated space), intake not above the firebox (IRC from 2015: listed factory-built apart), mesh 1/4 in; unlisted duct 1 in, within
   5 ft (IRC); outlet, IRC from 2015: in the firebox or within 24 in of the opening, closable
 """
 from fractions import Fraction
@@ -72,7 +74,7 @@ NUMBERS = {
     'chimney-corbel': {'ratio': Fraction(1, 2)},
     'chimney-corbel-wall': {'limit': 12 * IN},
     'chimney-size-change': {'limit': 6 * IN},
-    'chimney-wall': {'limit': 4 * IN},
+    'chimney-wall-nominal': {'limit': 4 * IN},
     'liner-start': {'limit': 8 * IN},
     'flue-slope': {'limit': 30 * DEGREE},
     'flue-spacing': {'limit': 4 * IN},
@@ -111,7 +113,7 @@ QUANTITIES = {
     'fireplace.back-clearance': 'length', 'fireplace.wall-contact-distance': 'length',
     'fireplace.fireblock-depth': 'length', 'damper.height': 'length',
     'smoke-chamber.wall-thickness': 'length', 'smoke-chamber.lining-thickness': 'length',
-    'chimney.height-above-roof': 'length', 'chimney.wall-thickness': 'length',
+    'chimney.height-above-roof': 'length', 'chimney.wall-nominal': 'length',
     'chimney.corbel-projection': 'length', 'chimney.corbeled-wall': 'length',
     'chimney.size-change-distance': 'length', 'chimney.width': 'length',
     'chimney.liner-below-inlet': 'length', 'flue.slope': 'angle',
@@ -130,7 +132,8 @@ QUANTITIES = {
     'heater.clearance': 'length', 'heater.wall-thickness': 'length',
     'heater.channel-wall-thickness': 'length', 'heater.ceiling-clearance': 'length',
     'heater.floor-thickness': 'length', 'listing.hearth-front': 'length',
-    'listing.hearth-side': 'length',
+    'listing.hearth-side': 'length', 'listing.chimney-offset': 'angle',
+    'listing.chimney-elbows': 'count',
 }
 # What is taken for granted where it is not recorded.
 DEFAULTS = {
@@ -141,7 +144,7 @@ DEFAULTS = {
     'fireplace/listed-for-contact': False,
     'fireplace/in-masonry-wall': False, 'smoke-chamber/lining': 'none',
     'spark-arrestor/present': False, 'rain-cap/present': False, 'air/room-pressurized': False,
-    'air/duct-listed': False, 'accessories/present': False,
+    'air/duct-listed': False, 'accessories/present': False, 'factory/manual-silent': False,
 }
 # What fills a choice or flag that is missing, so that the rule is judged.
 FILLING = {
@@ -150,7 +153,8 @@ FILLING = {
     'air.intake-above-firebox': False, 'air.outlet-place': 'firebox',
     'air.outlet-closable': True, 'listing.label': 'listed',
     'factory.hearth-distinguishable': True, 'factory.through-insulation': True,
-    'accessories.by-listing': True, 'trim.side': 'above',
+    'accessories.by-listing': True, 'trim.side': 'above', 'chimney.wall-solid': True,
+    'chimney.lining-approved': True,
 }
 
 
@@ -169,6 +173,8 @@ MASONRY = (being(KIND, 'masonry-fireplace'),)
 STEEL = (being(KIND, 'steel-fireplace-unit'), not_being('listing/label', 'listed'))
 FACTORY = (being(KIND, 'factory-built-fireplace'),)
 HEATER = (being(KIND, 'masonry-heater'),)
+UNLISTED = (not_being('listing/label', 'listed'),)
+PARTS = (being('chimney/construction', 'factory-built'),)
 UNLISTED_HEATER = HEATER + (not_being('listing/label', 'listed'),)
 BUILT = (being('chimney/construction', 'masonry'),)
 CHIMNEY = BUILT + (not_being(KIND, 'factory-built-fireplace'),)
@@ -198,6 +204,11 @@ def construction(survey):
         return 'factory-built' if into.startswith('factory-built') else None
     inside = kind == 'insert' and survey.choices.get('insert/in-factory-built') in (True, 'yes')
     return 'factory-built' if inside or kind == 'factory-built-fireplace' else 'masonry'
+
+
+def label(survey):
+    """A fireplace laid on the site carries none, unless one was found."""
+    return 'no-label' if survey.choices.get(KIND) == 'masonry-fireplace' else None
 
 
 class Asker:
@@ -263,7 +274,8 @@ def walls(ask):
             ask.least('steel-unit-lining', 'firebox/lining-thickness', STEEL),
             ask.least('steel-unit-wall', 'firebox/wall-thickness', STEEL),
             ask.least('steel-unit-masonry', 'firebox/masonry-thickness', STEEL),
-            ask.least('damper-height', 'damper/height', MASONRY),
+            ask.least('damper-height', 'damper/height',
+                      MASONRY + (not_being('damper/state', 'removed'),)),
             ask.either('smoke-chamber-wall', 'smoke-chamber/wall-thickness',
                        'smoke-chamber/lining', MASONRY),
             ask.seen('smoke-chamber-parging', 'smoke-chamber/parged', 'is', True, MASONRY)]
@@ -325,7 +337,8 @@ def tops(ask):
 
 def linings(ask):
     stove = BUILT + (being(KIND, 'stove'), being('chimney/liner', 'clay'))
-    return [ask.least('chimney-wall', 'chimney/wall-thickness', CHIMNEY),
+    return [ask.least('chimney-wall-nominal', 'chimney/wall-nominal', CHIMNEY),
+            ask.seen('chimney-wall-solid', 'chimney/wall-solid', 'is', True, CHIMNEY),
             ask.least('liner-start', 'chimney/liner-below-inlet', stove),
             ask.most('flue-slope', 'flue/slope', CHIMNEY + (being('chimney/liner', 'clay'),)),
             ask.least('flue-spacing', 'chimney/flue-spacing',
@@ -361,7 +374,7 @@ def air(ask):
             ask.most('air-intake-screen', 'air/screen-mesh', SUPPLIED)]
     for rule, relation in (('air-area', 'at-least'), ('air-area-most', 'at-most')):
         rows.append(ask.row(rule, 'air/area', relation, rules.fixed(ask.numbers[rule]['limit']),
-                            SUPPLIED + NO_FACTORY, measured=duct_area(ask.survey, relation)))
+                            SUPPLIED + UNLISTED, measured=duct_area(ask.survey, relation)))
     return rows
 
 
@@ -376,7 +389,12 @@ def residential(survey, numbers, standard):
 
 
 def by_edition(ask, edition):
-    rows = [ask.seen('flue-lined', 'flue/lining', 'is-not', 'none', CHIMNEY)]
+    value = rules.known(ask.survey, 'flue/lining')
+    # No lining, or one of which parts are missing: which of them is not met is the one seen.
+    barred = 'missing' if value == 'missing' else 'none'
+    named = not_being('chimney/liner', 'clay', 'listed-system')
+    rows = [ask.seen('flue-lined', 'flue/lining', 'is-not', barred, CHIMNEY),
+            ask.seen('lining-approved', 'chimney/lining-approved', 'is', True, CHIMNEY + (named,))]
     if edition == 2012:
         rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED))
     if edition >= 2021:
@@ -425,11 +443,23 @@ def factory(ask, edition):
             ask.listed('factory-hearth-front', 'hearth/front', 'listing/hearth-front', FACTORY),
             ask.listed('factory-hearth-side', 'hearth/left', 'listing/hearth-side', FACTORY),
             ask.listed('factory-hearth-side', 'hearth/right', 'listing/hearth-side', FACTORY),
-            ask.seen('factory-hearth-seen', 'factory/hearth-distinguishable', 'is', True, FACTORY),
-            ask.most('factory-chimney-offset', 'flue/slope', FACTORY),
-            ask.most('factory-chimney-elbows', 'flue/bends', FACTORY)]
+            ask.seen('factory-hearth-seen', 'factory/hearth-distinguishable', 'is', True, FACTORY)]
+    return rows + factory_chimney(ask, edition)
+
+
+def factory_chimney(ask, edition):
+    """Of any factory-built chimney, a stove's as well; from 2024 its manual comes first."""
+    rows = []
+    for rule, key, listing in (('factory-chimney-offset', 'flue/slope', 'chimney-offset'),
+                               ('factory-chimney-elbows', 'flue/bends', 'chimney-elbows')):
+        silent = () if edition < 2024 else (being('factory/manual-silent', True),)
+        rows.append(ask.most(rule, key, PARTS + silent))
+        if edition >= 2024:
+            rows.append(ask.row(rule, key, 'at-most', ask.survey.one('listing/' + listing),
+                                PARTS + (being('factory/manual-silent', False),),
+                                by_listing=True))
     if edition >= 2018:
-        insulated = FACTORY + (being('factory/through-insulation', True),)
+        insulated = PARTS + (being('factory/through-insulation', True),)
         rows += [ask.least('insulation-shield-height', 'factory/shield-above-insulation',
                            insulated),
                  ask.least('insulation-shield-steel', 'factory/shield-thickness', insulated)]
@@ -444,7 +474,9 @@ def residential_air(ask, edition):
             ask.near('air-duct-clearance', 'air/duct-clearance', 'air/duct-clearance-at',
                      unlisted)]
     if edition >= 2015:
-        rows += [ask.seen('air-outlet-place', 'air/outlet-place', 'is-not', 'elsewhere', SUPPLIED),
+        rows += [ask.seen('air-intake-height', 'air/intake-above-firebox', 'is', False,
+                          FACTORY + UNLISTED + (being('air/duct-state', 'connected'),)),
+                 ask.seen('air-outlet-place', 'air/outlet-place', 'is-not', 'elsewhere', SUPPLIED),
                  ask.most('air-outlet-distance', 'air/outlet-distance',
                           SUPPLIED + (being('air/outlet-place', 'hearth-level'),)),
                  ask.seen('air-outlet-closable', 'air/outlet-closable', 'is', True, SUPPLIED)]
@@ -465,7 +497,8 @@ def building(survey, numbers, standard):
     if edition >= 2015:
         rows += heaters(ask)
     if edition == 2024:
-        rows.append(ask.seen('cricket', 'cricket/present', 'is', True, WIDE))
+        rows.append(ask.seen('cricket', 'cricket/present', 'is', True,
+                             WIDE + (being('chimney/meets-ridge', False),)))
     return rows + alike(survey, numbers) + building_trim(ask)
 
 
@@ -516,7 +549,7 @@ rules.DIMENSIONS.update(DIMENSIONS)
 rules.QUANTITIES.update(QUANTITIES)
 rules.DEFAULTS.update(DEFAULTS)
 rules.FILLING.update(FILLING | {'chimney.construction': 'masonry'})
-rules.TOLD['chimney/construction'] = construction
+rules.TOLD |= {'chimney/construction': construction, 'listing/label': label}
 rules.MARKS.update({'nearby.distance': ('chimney-height-nearby', 'within'),
                     'air.duct-clearance-at': ('air-duct-clearance', 'within')})
 rules.ORDINARY += ('heater-clearance',)

@@ -15,7 +15,8 @@ Written apart from the library, with exact fractions. Where each number is from:
 - NFPA 54-2012 Table 10.6.2.3 (CMC Table 907.2; IRC G2453 from memory): permanent free opening
 - IFGC 2024 602.1; IRC G2432: listed
 - NFPA 54-2012 12.11.13, CMC 802.10.11, IFGC 2009 501.7: no open fireplace on the vent's flue; IFGC
-  2009 501.7.3: the connector ends in the flue
+  2009 501.7.1: access to it; 501.7.2: listed for a factory-built fireplace's flue; 501.7.3: the
+  connector ends in the flue
 - IRC R1004.4: unvented logs in factory-built fireplaces from 2015, in inserts from 2024
 - IRC G2406.2: 6 000 Btu/h in a bathroom, 10 000 in a bedroom; G2445.3: 40 000
 - IRC G2445.5 (from memory): 20 Btu/h for each cubic foot of room and rooms open to it; the fuel gas
@@ -31,8 +32,11 @@ import math
 from collections import namedtuple
 from fractions import Fraction
 from itertools import product
+from types import SimpleNamespace
 
 import amounts
+import rules as other_rules  # noqa: F401 - before chimneys.py, which it takes in
+import chimneys
 from amounts import FT
 
 IRC = ('irc-2012', 'irc-2015', 'irc-2018', 'irc-2021', 'irc-2024')
@@ -71,9 +75,14 @@ class Facts:
         whole = document.get('tolerance')
         self.tolerance = amounts.read(whole, 'length', self.unit) if whole is not None else 0
         self.amounts, self.seen = {}, dict(ASSUMED)
+        if document['survey'].get('appliance', {}).get('fuel') == 'gas':
+            del self.seen['gas/appliance']  # something burns it
         for group, members in document['survey'].items():
             for name, value in members.items() if isinstance(members, dict) else ():
                 self.record(f'{group}/{name}', value)
+        if 'chimney/construction' not in self.seen:
+            self.seen['chimney/construction'] = chimneys.construction(
+                SimpleNamespace(choices=self.seen))
 
     def record(self, key, value):
         dimension = AMOUNTS.get(key)
@@ -178,6 +187,16 @@ def sealed_off():
                 ('gas/on-fireplace-flue', is_('yes')))
 
 
+def shared_flue():
+    """A gas appliance on a fireplace's flue: access, listed for a factory-built one, or led in."""
+    joined = (ANY, ('gas/on-fireplace-flue', is_('yes')))
+    return [seen('gas-flue-access', 'gas/flue-access', 'yes', *joined),
+            seen('gas-factory-built-flue', 'gas/listed-for-flue', 'yes', *joined,
+                 ('chimney/construction', is_('factory-built'))),
+            seen('gas-into-flue', 'gas/into-flue', 'yes', *joined,
+                 ('chimney/construction', is_('masonry')))]
+
+
 def shut_by_mistake(who, *more):
     return not_seen('damper-for-gas', 'damper/state', 'working', who, CHIMNEY, *more)
 
@@ -241,7 +260,10 @@ def national(standard):
                   shut_by_mistake(others, by_maker),
                   seen('fireplace-doors', 'glass-doors/cover-opening', 'yes', fireplace),
                   seen('damper-control', 'damper/from-room', 'yes', fireplace,
-                       ('gas/appliance', is_('none'))),
+                       ('gas/appliance', isnt('log-set', 'insert', 'log-lighter'))),
+                  seen('damper-control', 'damper/from-room', 'yes', fireplace,
+                       ('gas/appliance', is_('log-lighter')),
+                       ('gas/damper-by-maker', is_('no'))),
                   seen('air-damper', 'air/damper-tight', 'yes', fireplace,
                        ('air/duct-state', is_('connected'))),
                   Rule('air-area', 'air/area', 'at-least',
@@ -280,7 +302,7 @@ def rules_of(standard):
     if standard in (NFPA, CALIFORNIA):
         return national(standard)
     if standard == IFGC_2009:
-        return [sealed_off(), seen('insert-into-flue', 'insert/into-flue', 'yes', kind('insert'),
+        return shared_flue() + [sealed_off(), seen('insert-into-flue', 'insert/into-flue', 'yes', kind('insert'),
                                    ('insert/in-factory-built', is_('no')))]
     if standard in (UPC, UMC, CABO, MASSACHUSETTS):
         return older(standard)

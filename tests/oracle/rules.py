@@ -18,8 +18,8 @@ cannot be repeated here. Where each number is from:
     not asked of a fireplace listed for contact (exception 1)
   - R1001.11 exception 4: no trim within 6 in; within 12 in projection an eighth of the distance
   - R1003.15.1: flue of the opening 1/12 round, 1/10 square, 1/10 rectangular, 1/8 from 2:1 on; the
-    base of the aspect ratio is not stated, so the liner of 4.5 x 8.5 in is read both ways: 1.89
-    outside, above 2 inside
+    base of the aspect ratio is not stated: of a named liner the nominal outside size is taken,
+    and the liner of 4.5 x 8.5 in is read both ways: 1.89 outside, above 2 inside
   - Table R1003.14(1): net areas of round liners
   - Table R1003.14(2): net areas of rectangular liners
 - common practice, no publication: the insert's label decides; without a label 16 in in front and
@@ -288,11 +288,6 @@ def flue_fractions(survey, numbers):
     shape, liner = survey.choices.get('flue/shape'), survey.choices.get('flue/liner')
     if liner and shape and liner_shape(liner) != shape:
         raise Contradiction(f'a {shape} flue with liner {liner}')
-    if survey.has('flue/diameter'):
-        return [(None, fixed(numbers['round']))]
-    if survey.has('flue/width', 'flue/depth'):
-        return [(None, Expression(('flue/width', 'flue/depth'),
-                                  lambda point: _by_inside(point, numbers)))]
     if liner in ROUND_LINERS:
         return [(None, fixed(numbers['round']))]
     if liner == AMBIGUOUS:
@@ -300,6 +295,11 @@ def flue_fractions(survey, numbers):
                 ('inside', fixed(numbers['long']))]
     if liner:
         return [(None, fixed(_by_outside(liner, numbers)))]
+    if survey.has('flue/diameter'):
+        return [(None, fixed(numbers['round']))]
+    if survey.has('flue/width', 'flue/depth'):
+        return [(None, Expression(('flue/width', 'flue/depth'),
+                                  lambda point: _by_inside(point, numbers)))]
     if shape in ('round', 'square'):
         return [(None, fixed(numbers[shape]))]
     return [(None, None)]

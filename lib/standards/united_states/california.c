@@ -16,6 +16,9 @@
     "Asked of gas logs, log lighters and decorative appliances where the mechanical code or " \
     "the appliance's instructions require the damper blocked open. The mechanical code is "   \
     "read as doing so for logs that are not listed."
+#define CONTROL_READING                                                                       \
+    "Not asked above gas logs or a gas insert, which may need the damper blocked open, nor " \
+    "above a log lighter whose instructions require that."
 #define BLOCKED_BY_MAKER {QUANTITY_GAS_DAMPER_BY_MAKER, IS, true}
 
 #define NOT_A(kind) {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_##kind}
@@ -81,8 +84,14 @@ static const struct ingle_rule rules[] = {
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER)}},
     {MATTER_DAMPER_CONTROL, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
-     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER), NO_GAS},
-     .reading = "Where nothing burns gas, which may need the damper blocked open."},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              NO_GAS_LOGS, NO_GAS_INSERT, NO_LOG_LIGHTER},
+     .reading = CONTROL_READING},
+    {MATTER_DAMPER_CONTROL, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              LOG_LIGHTER, {QUANTITY_GAS_DAMPER_BY_MAKER, IS, false}},
+     .reading = CONTROL_READING},
     {MATTER_AIR_DAMPER, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
