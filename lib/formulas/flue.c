@@ -53,6 +53,12 @@ const struct liner *flue_liner(const struct calculation *calculation, int64_t li
     return NULL;
 }
 
+/* The catalogue has the round ones first. */
+bool flue_liner_is_round(int64_t liner)
+{
+    return liner <= CHOICE_FLUE_LINER_ROUND_18;
+}
+
 static const struct liner *recorded_liner(const struct calculation *calculation)
 {
     int64_t liner;

@@ -3,8 +3,7 @@
  * What is taken for granted where nothing is recorded. For nearly every quantity that is one thing,
  * which stands in the catalogue. What a chimney is made of depends on what stands on it: a chimney
  * over a fireplace is masonry unless somebody says otherwise, one behind a stove may be anything.
- * That nothing burns gas is not taken for granted where gas is the fuel, and that there is no label
- * only of what was laid on the site.
+ * That nothing burns gas is not taken for granted where gas is the fuel.
  */
 #include "survey/survey.h"
 
@@ -69,25 +68,10 @@ static enum assumption gas_appliance(const ingle_survey *survey, int64_t *applia
     return ASSUMED;
 }
 
-/* A fireplace laid on the site carries no label, unless somebody found one. */
-static enum assumption label(const ingle_survey *survey, int64_t *label)
-{
-    int64_t kind;
-    if (!recorded(survey, QUANTITY_APPLIANCE_KIND, &kind) ||
-        kind != CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE) {
-        return NOT_ASSUMED;
-    }
-    *label = CHOICE_LISTING_LABEL_NO_LABEL;
-    return TOLD_BY_OTHERS;
-}
-
 enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, int64_t *value)
 {
     if (id == QUANTITY_CHIMNEY_CONSTRUCTION) {
         return chimney_construction(survey, value);
-    }
-    if (id == QUANTITY_LISTING_LABEL) {
-        return label(survey, value);
     }
     if (id == QUANTITY_GAS_APPLIANCE) {
         return gas_appliance(survey, value);

@@ -16,7 +16,7 @@ the sections of the IBC stand in brackets):
 - (2111.13): fireblocking 1 in deep
 - R1001.13, from 2021: accessories by their listing
 - R1002.5 (2112.5, from 2015): heater 36 in; exception 1: 4 in with walls of 8 in, channels of 5 in
-  and 8 in to the ceiling; firebox floor 4 in
+  and 8 in to a combustible ceiling; exception 2: a listed one by its listing; firebox floor 4 in
 - R1003.5: corbel half of the wall, from one side of a wall of 12 in; R1003.6: size changes 6 in
   from floor, ceiling or roof
 - R1003.9 (2113.9): chimney 3 ft above the roof, 2 ft above what is within 10 ft
@@ -24,18 +24,19 @@ the sections of the IBC stand in brackets):
   1/2 in
 - R1003.10 (2113.10): walls 4 in nominal, solid; R1003.11: lined, with no parts of it missing, and
   by a kind that is named or is approved for 1,800 F; R1003.12 (2113.12): liner starts 8 in below
-  the inlet, leans 30 degrees at most
+  the inlet (but a fireplace's), leans 30 degrees at most
 - R1003.13 (2113.14): 4 in between flues, joints of touching ones staggered by 4 in
 - R1003.17 (2113.18): cleanout within 6 in of the base, 6 in below the inlet, 6 in high
 - R1003.18 (2113.19): 2 in inside, 1 in outside; exceptions by the edition table
-- R1003.20: cricket where wider than 30 in and off the ridge (1503.5 in 2024: at its ridge side); its
-  height a half of the width times the slope
+- R1003.20: cricket where wider than 30 in and off the ridge (1503.5 in 2024: at its ridge side);
+  its height a half of the width times the slope
 - R1004.1, R1004.2: factory-built fireplace listed, hearth by its listing and seen
 - R1005.7, of any factory-built chimney: offset 30 degrees, 4 elbows; R1005.9, in 2024: its manual
   comes first; R1005.8, from 2018: shield 2 in above insulation, 0.0187 in
 - R1006 (2111.14): exterior air 6 to 55 in2 (listed fireplaces apart), from outdoors (IRC: or a
-  ventilated space), intake not above the firebox (IRC from 2015: listed factory-built apart), mesh 1/4 in; unlisted duct 1 in, within
-  5 ft (IRC); outlet, IRC from 2015: in the firebox or within 24 in of the opening, closable
+  ventilated space), intake not above the firebox (IRC from 2015: listed factory-built apart), mesh
+  1/4 in; unlisted duct 1 in, within 5 ft (IRC); outlet, IRC from 2015: in the firebox or within 24 in of the opening, closable, no
+  embers into hidden spaces
 """
 from fractions import Fraction
 
@@ -132,7 +133,8 @@ QUANTITIES = {
     'heater.clearance': 'length', 'heater.wall-thickness': 'length',
     'heater.channel-wall-thickness': 'length', 'heater.ceiling-clearance': 'length',
     'heater.floor-thickness': 'length', 'listing.hearth-front': 'length',
-    'listing.hearth-side': 'length', 'listing.chimney-offset': 'angle',
+    'listing.hearth-side': 'length', 'listing.heater-clearance': 'length',
+    'listing.chimney-offset': 'angle',
     'listing.chimney-elbows': 'count',
 }
 # What is taken for granted where it is not recorded.
@@ -145,6 +147,7 @@ DEFAULTS = {
     'fireplace/in-masonry-wall': False, 'smoke-chamber/lining': 'none',
     'spark-arrestor/present': False, 'rain-cap/present': False, 'air/room-pressurized': False,
     'air/duct-listed': False, 'accessories/present': False, 'factory/manual-silent': False,
+    'heater/ceiling-combustible': True,
 }
 # What fills a choice or flag that is missing, so that the rule is judged.
 FILLING = {
@@ -154,7 +157,7 @@ FILLING = {
     'air.outlet-closable': True, 'listing.label': 'listed',
     'factory.hearth-distinguishable': True, 'factory.through-insulation': True,
     'accessories.by-listing': True, 'trim.side': 'above', 'chimney.wall-solid': True,
-    'chimney.lining-approved': True,
+    'chimney.lining-approved': True, 'air.outlet-embers': False,
 }
 
 
@@ -204,11 +207,6 @@ def construction(survey):
         return 'factory-built' if into.startswith('factory-built') else None
     inside = kind == 'insert' and survey.choices.get('insert/in-factory-built') in (True, 'yes')
     return 'factory-built' if inside or kind == 'factory-built-fireplace' else 'masonry'
-
-
-def label(survey):
-    """A fireplace laid on the site carries none, unless one was found."""
-    return 'no-label' if survey.choices.get(KIND) == 'masonry-fireplace' else None
 
 
 class Asker:
@@ -336,7 +334,7 @@ def tops(ask):
 
 
 def linings(ask):
-    stove = BUILT + (being(KIND, 'stove'), being('chimney/liner', 'clay'))
+    stove = NO_FIREPLACE + (being('chimney/liner', 'clay'),)
     return [ask.least('chimney-wall-nominal', 'chimney/wall-nominal', CHIMNEY),
             ask.seen('chimney-wall-solid', 'chimney/wall-solid', 'is', True, CHIMNEY),
             ask.least('liner-start', 'chimney/liner-below-inlet', stove),
@@ -355,7 +353,10 @@ def heaters(ask):
             ask.least('thick-heater-clearance', 'heater/clearance', UNLISTED_HEATER),
             ask.least('thick-heater-wall', 'heater/wall-thickness', UNLISTED_HEATER),
             ask.least('thick-heater-channel', 'heater/channel-wall-thickness', UNLISTED_HEATER),
-            ask.least('thick-heater-ceiling', 'heater/ceiling-clearance', UNLISTED_HEATER),
+            ask.least('thick-heater-ceiling', 'heater/ceiling-clearance',
+                      UNLISTED_HEATER + (being('heater/ceiling-combustible', True),)),
+            ask.listed('heater-clearance', 'heater/clearance', 'listing/heater-clearance',
+                       HEATER + (being('listing/label', 'listed'),)),
             ask.least('heater-floor', 'heater/floor-thickness', HEATER)]
 
 
@@ -373,8 +374,11 @@ def air(ask):
                      FIREPLACE + (being('air/room-pressurized', False),)),
             ask.most('air-intake-screen', 'air/screen-mesh', SUPPLIED)]
     for rule, relation in (('air-area', 'at-least'), ('air-area-most', 'at-most')):
-        rows.append(ask.row(rule, 'air/area', relation, rules.fixed(ask.numbers[rule]['limit']),
-                            SUPPLIED + UNLISTED, measured=duct_area(ask.survey, relation)))
+        for who in (MASONRY + NO_CONTACT + SUPPLIED,
+                    SUPPLIED + UNLISTED + (not_being(KIND, 'masonry-fireplace'),)):
+            rows.append(ask.row(rule, 'air/area', relation,
+                                rules.fixed(ask.numbers[rule]['limit']), who,
+                                measured=duct_area(ask.survey, relation)))
     return rows
 
 
@@ -389,11 +393,11 @@ def residential(survey, numbers, standard):
 
 
 def by_edition(ask, edition):
-    value = rules.known(ask.survey, 'flue/lining')
-    # No lining, or one of which parts are missing: which of them is not met is the one seen.
-    barred = 'missing' if value == 'missing' else 'none'
     named = not_being('chimney/liner', 'clay', 'listed-system')
-    rows = [ask.seen('flue-lined', 'flue/lining', 'is-not', barred, CHIMNEY),
+    rows = [ask.seen('flue-lined', 'flue/lining', 'is-not', 'none',
+                     CHIMNEY + (not_being('flue/lining', 'missing'),)),
+            ask.seen('flue-lined', 'flue/lining', 'is-not', 'missing',
+                     CHIMNEY + (being('flue/lining', 'missing'),)),
             ask.seen('lining-approved', 'chimney/lining-approved', 'is', True, CHIMNEY + (named,))]
     if edition == 2012:
         rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED))
@@ -416,14 +420,17 @@ def shapes(ask):
 
 
 def footings(ask):
-    frost = ask.survey.one('footing/frost-depth')
-    return [ask.least('footing-thickness', 'footing/thickness', CHIMNEY),
-            ask.least('footing-projection', 'footing/projection', CHIMNEY),
-            ask.row('footing-below-frost', 'footing/depth', 'at-least',
-                    rules.scaled(frost, ask.numbers['footing-below-frost']['ratio']),
-                    CHIMNEY + (('footing/frost-depth', lambda value: value > 0),)),
-            ask.least('footing-below-grade', 'footing/depth',
-                      CHIMNEY + (being('footing/frost-depth', 0),))]
+    """Of a masonry chimney, or of a masonry fireplace under a factory-built one."""
+    frost, rows = ask.survey.one('footing/frost-depth'), []
+    for what in (CHIMNEY, MASONRY + PARTS):
+        rows += [ask.least('footing-thickness', 'footing/thickness', what),
+                 ask.least('footing-projection', 'footing/projection', what),
+                 ask.row('footing-below-frost', 'footing/depth', 'at-least',
+                         rules.scaled(frost, ask.numbers['footing-below-frost']['ratio']),
+                         what + (('footing/frost-depth', lambda value: value > 0),)),
+                 ask.least('footing-below-grade', 'footing/depth',
+                           what + (being('footing/frost-depth', 0),))]
+    return rows
 
 
 def crickets(ask):
@@ -479,7 +486,8 @@ def residential_air(ask, edition):
                  ask.seen('air-outlet-place', 'air/outlet-place', 'is-not', 'elsewhere', SUPPLIED),
                  ask.most('air-outlet-distance', 'air/outlet-distance',
                           SUPPLIED + (being('air/outlet-place', 'hearth-level'),)),
-                 ask.seen('air-outlet-closable', 'air/outlet-closable', 'is', True, SUPPLIED)]
+                 ask.seen('air-outlet-closable', 'air/outlet-closable', 'is', True, SUPPLIED),
+                 ask.seen('air-outlet-embers', 'air/outlet-embers', 'is', False, SUPPLIED)]
     return rows
 
 
@@ -549,7 +557,7 @@ rules.DIMENSIONS.update(DIMENSIONS)
 rules.QUANTITIES.update(QUANTITIES)
 rules.DEFAULTS.update(DEFAULTS)
 rules.FILLING.update(FILLING | {'chimney.construction': 'masonry'})
-rules.TOLD |= {'chimney/construction': construction, 'listing/label': label}
+rules.TOLD['chimney/construction'] = construction
 rules.MARKS.update({'nearby.distance': ('chimney-height-nearby', 'within'),
                     'air.duct-clearance-at': ('air-duct-clearance', 'within')})
 rules.ORDINARY += ('heater-clearance',)

@@ -21,9 +21,10 @@ Written apart from the library, with exact fractions. Where each number is from:
 - IRC G2406.2: 6 000 Btu/h in a bathroom, 10 000 in a bedroom; G2445.3: 40 000
 - IRC G2445.5 (from memory): 20 Btu/h for each cubic foot of room and rooms open to it; the fuel gas
   code's required volume: 50 ft3 for each 1 000 Btu/h
-- UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft. UMC 901.3, CABO 2431.1: pipe sealed
-- California Energy Code 2013 150.0(e)1: doors; damper blocked open above gas logs, log lighters and
-  decorative appliances where the mechanical code (for unlisted logs, Table 907.2) or the
+- UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft, ahead of the union. UMC
+  901.3, CABO 2431.1: pipe sealed
+- California Energy Code 2013 150.0(e)1: doors; air intake, but on a slab off the outside walls; damper
+  blocked open above gas logs, log lighters and decorative appliances where the mechanical code (for unlisted logs, Table 907.2) or the
   instructions require it. Massachusetts: damper removed or welded open
 - IRC 2015 R315.3: carbon monoxide alarms. California Energy Code: air intake of 6 in2
 - common practice: valve no more than 4 ft away, in reach, not in a cabinet
@@ -60,7 +61,7 @@ AMOUNTS = {'gas/valve-distance': 'length', 'gas/fixed-pipe-end': 'length', 'gas/
            'gas/damper-opening': 'area', 'gas/chimney-height': 'length',
            'listing/damper-opening': 'area', 'air/area': 'area', 'gas/space': 'volume'}
 ASSUMED = {'gas/appliance': 'none', 'gas/on-fireplace-flue': 'no',
-           'insert/in-factory-built': 'no'}
+           'insert/in-factory-built': 'no', 'air/on-inner-slab': 'no'}
 
 Rule = namedtuple('Rule', 'id key relation when kind value')
 Finding = namedtuple('Finding', 'standard rule subject verdict relation required measured margin '
@@ -256,14 +257,18 @@ def national(standard):
         fireplace = kind('masonry-fireplace', 'factory-built-fireplace', 'steel-fireplace-unit')
         by_maker = ('gas/damper-by-maker', is_('yes'))
         others = ('gas/appliance', is_('log-lighter', 'fireplace'))
+        no_fire = ('gas/appliance', isnt('log-set', 'insert', 'log-lighter'))
+        a_damper = ('damper/state', isnt('removed'))
         rules += [shut_by_mistake(LOGS, UNLISTED), shut_by_mistake(LOGS, LISTED, by_maker),
                   shut_by_mistake(others, by_maker),
                   seen('fireplace-doors', 'glass-doors/cover-opening', 'yes', fireplace),
-                  seen('damper-control', 'damper/from-room', 'yes', fireplace,
-                       ('gas/appliance', isnt('log-set', 'insert', 'log-lighter'))),
+                  seen('damper-control', 'damper/from-room', 'yes', fireplace, no_fire, a_damper),
+                  not_seen('damper-present', 'damper/state', 'removed', fireplace, no_fire),
                   seen('damper-control', 'damper/from-room', 'yes', fireplace,
                        ('gas/appliance', is_('log-lighter')),
-                       ('gas/damper-by-maker', is_('no'))),
+                       ('gas/damper-by-maker', is_('no')), a_damper),
+                  seen('exterior-air', 'air/duct-state', 'connected', fireplace,
+                       ('air/on-inner-slab', is_('no'))),
                   seen('air-damper', 'air/damper-tight', 'yes', fireplace,
                        ('air/duct-state', is_('connected'))),
                   Rule('air-area', 'air/area', 'at-least',
@@ -275,13 +280,17 @@ def national(standard):
 def older(standard):
     if standard == UPC:
         fireplace = ('gas/appliance', isnt('room-heater'))
+        heater = ('gas/appliance', is_('room-heater'))
         return [seen('gas-valve-place', 'gas/valve-place', 'in-room', ANY, fireplace),
-                at_most('gas-valve-distance', 'gas/valve-distance', 4 * FT, ANY, fireplace),
-                at_most('gas-heater-valve-distance', 'gas/valve-distance', 3 * FT,
-                        ('gas/appliance', is_('room-heater')))]
+                at_most('gas-valve-distance', 'gas/valve-distance', 4 * FT, ANY, fireplace, THERE),
+                at_most('gas-heater-valve-distance', 'gas/valve-distance', 3 * FT, heater, THERE),
+                not_seen('gas-valve-present', 'gas/valve-place', 'none', heater),
+                seen('gas-valve-upstream', 'gas/valve-upstream', 'yes', heater, THERE)]
     if standard == MASSACHUSETTS:
         return [seen('damper-removed-or-welded', 'damper/state', 'fixed-open', LOGS, CHIMNEY,
-                     ('damper/state', isnt('removed')))]
+                     ('damper/state', isnt('removed'))),
+                seen('damper-removed-or-welded', 'damper/state', 'removed', LOGS, CHIMNEY,
+                     ('damper/state', is_('removed')))]
     return [seen('gas-pipe-entry', 'gas-pipe/entry', 'sealed', ANY,
                  ('gas/appliance', isnt('room-heater')))]
 
@@ -302,8 +311,9 @@ def rules_of(standard):
     if standard in (NFPA, CALIFORNIA):
         return national(standard)
     if standard == IFGC_2009:
-        return shared_flue() + [sealed_off(), seen('insert-into-flue', 'insert/into-flue', 'yes', kind('insert'),
-                                   ('insert/in-factory-built', is_('no')))]
+        return shared_flue() + [
+            sealed_off(), seen('insert-into-flue', 'insert/into-flue', 'yes', kind('insert'),
+                               ('insert/in-factory-built', is_('no')))]
     if standard in (UPC, UMC, CABO, MASSACHUSETTS):
         return older(standard)
     return practice() if standard == COMMON else []

@@ -28,11 +28,12 @@ FLAGS = ('chimney.changes-size', 'chimney.listed-for-contact', 'chimney.in-mason
          'chimney.trim-abuts', 'chimney.meets-ridge', 'fireplace.listed-for-contact',
          'fireplace.in-masonry-wall',
          'spark-arrestor.present', 'rain-cap.present', 'air.room-pressurized', 'air.duct-listed',
-         'accessories.present')
+         'accessories.present', 'heater.ceiling-combustible')
 SEEN = {'smoke-chamber.parged': (True, False), 'chimney.wall-solid': (True, False),
         'chimney.lining-approved': (True, False), 'cricket.present': (True, False),
         'accessories.by-listing': (True, False), 'air.intake-above-firebox': (True, False),
-        'air.outlet-closable': (True, False), 'factory.through-insulation': (True, False),
+        'air.outlet-closable': (True, False), 'air.outlet-embers': (True, False),
+        'factory.through-insulation': (True, False),
         'factory.hearth-distinguishable': (True, False),
         'flue.lining': ('sound', 'none', 'missing'), 'factory.manual-silent': (True, False),
         'listing.label': ('listed', 'no-label'),
@@ -143,7 +144,7 @@ def factory(maker):
     fine(maker, 'factory.shield-thickness', (187 * IN // 10000,))
     maker.put('listing.chimney-elbows', source.whole(2, 6), 0.5)
     maker.put('listing.chimney-offset', source.one((15, 30, 45)) * DEGREE, 0.5)
-    for path in ('listing.hearth-front', 'listing.hearth-side'):
+    for path in ('listing.hearth-front', 'listing.hearth-side', 'listing.heater-clearance'):
         maker.put(path, generate.near(source, 16 * IN), 0.5)
 
 

@@ -7,7 +7,8 @@ cannot be repeated here. Where each number is from:
 - IRC 2012, 2015, 2018, 2021, 2024 (all alike unless an edition is named)
   - R1001.6: firebox 20 in deep; throat 8 in high, 4 in deep; passages no less than the flue
   - R1001.6 exception (Rumford): 12 in deep and a third of the opening's width; throat 12 in above
-    the lintel and a twentieth of the opening
+    the lintel and a twentieth of the opening; it takes the place of depth and throat alone: damper
+    and smoke chamber stay no less than the flue, or, by the other reading, give way as well
   - R1001.7: lintel bears on 4 in at each end; throat 8 in above the lintel
   - R1001.8.1: smoke chamber no higher than the opening is wide; 45 degrees, 30 where corbeled
   - R1001.9.1: hearth 4 in thick
@@ -49,6 +50,7 @@ NUMBERS = {
     'throat-height': {'limit': 8 * IN},
     'throat-depth': {'limit': 4 * IN},
     'passage-area': {'ratio': Fraction(1)},
+    'rumford-passage': {'ratio': Fraction(1)},
     'rumford-depth': {'least': 12 * IN, 'ratio': Fraction(1, 3)},
     'rumford-throat-height': {'limit': 12 * IN},
     'rumford-throat-area': {'ratio': Fraction(1, 20)},
@@ -427,7 +429,12 @@ def rumford_rows(survey, numbers):
                                 lambda point: max(depth['least'], width.value(point)))
     area = scaled(survey.opening(), numbers['rumford-throat-area']['ratio'])
     throat = passages(survey)[0][1]
-    return [row('rumford-depth', 'firebox/depth', 'at-least', survey.one('firebox/depth'), deep,
+    stay = survey.readings.get('rumford-passages', 'stay') == 'stay'
+    flue = scaled(net_area(survey, circle_as_requirement), numbers['rumford-passage']['ratio'])
+    more = [row('rumford-passage', key, 'at-least', measured, flue, 'area', applies=applies)
+            for key, measured in passages(survey)[1:]] if stay else []
+    return more + [
+            row('rumford-depth', 'firebox/depth', 'at-least', survey.one('firebox/depth'), deep,
                 applies=applies),
             least(survey, numbers, 'rumford-throat-height', 'throat/above-lintel',
                   applies=applies),

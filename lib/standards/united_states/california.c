@@ -21,6 +21,7 @@
     "above a log lighter whose instructions require that."
 #define BLOCKED_BY_MAKER {QUANTITY_GAS_DAMPER_BY_MAKER, IS, true}
 
+#define A_DAMPER {QUANTITY_DAMPER_STATE, IS_NOT, CHOICE_DAMPER_STATE_REMOVED}
 #define NOT_A(kind) {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_##kind}
 
 static const struct ingle_table damper_table = DAMPER_TABLE("CMC Table 907.2");
@@ -85,13 +86,22 @@ static const struct ingle_rule rules[] = {
     {MATTER_DAMPER_CONTROL, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              NO_GAS_LOGS, NO_GAS_INSERT, NO_LOG_LIGHTER, A_DAMPER},
+     .reading = CONTROL_READING},
+    {MATTER_DAMPER_PRESENT, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_REMOVED},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
               NO_GAS_LOGS, NO_GAS_INSERT, NO_LOG_LIGHTER},
      .reading = CONTROL_READING},
     {MATTER_DAMPER_CONTROL, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
-              LOG_LIGHTER, {QUANTITY_GAS_DAMPER_BY_MAKER, IS, false}},
+              LOG_LIGHTER, {QUANTITY_GAS_DAMPER_BY_MAKER, IS, false}, A_DAMPER},
      .reading = CONTROL_READING},
+    {MATTER_EXTERIOR_AIR, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_AIR_DUCT_STATE_CONNECTED},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              {QUANTITY_AIR_ON_INNER_SLAB, IS, false}}},
     {MATTER_AIR_DAMPER, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
@@ -100,8 +110,7 @@ static const struct ingle_rule rules[] = {
      .numbers = {SQUARE_INCHES(6)},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
               {QUANTITY_AIR_DUCT_STATE, IS, CHOICE_AIR_DUCT_STATE_CONNECTED}},
-     .reading = "Held against an intake that is there. On a slab floor away from any outside wall "
-                "none is asked for."},
+     .reading = "Held against an intake that is there."},
 };
 
 static const struct ingle_standard editions[] = {
