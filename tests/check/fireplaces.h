@@ -110,6 +110,7 @@ static const struct entry at_the_limits[] = {
     {"air.duct-listed", "yes", NULL},
     {"air.outlet-place", "firebox", NULL},
     {"air.outlet-closable", "yes", NULL},
+    {"air.outlet-embers", "no", NULL},
     {NULL, NULL, NULL},
 };
 

@@ -35,8 +35,8 @@ the sections of the IBC stand in brackets):
   comes first; R1005.8, from 2018: shield 2 in above insulation, 0.0187 in
 - R1006 (2111.14): exterior air 6 to 55 in2 (listed fireplaces apart), from outdoors (IRC: or a
   ventilated space), intake not above the firebox (IRC from 2015: listed factory-built apart), mesh
-  1/4 in; unlisted duct 1 in, within 5 ft (IRC); outlet, IRC from 2015: in the firebox or within 24 in of the opening, closable, no
-  embers into hidden spaces
+  1/4 in; unlisted duct 1 in, within 5 ft (IRC); outlet, IRC from 2015: in the firebox or
+  within 24 in of the opening, closable, no embers into hidden spaces
 """
 from fractions import Fraction
 

@@ -23,9 +23,10 @@ Written apart from the library, with exact fractions. Where each number is from:
   code's required volume: 50 ft3 for each 1 000 Btu/h
 - UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft, ahead of the union. UMC
   901.3, CABO 2431.1: pipe sealed
-- California Energy Code 2013 150.0(e)1: doors; air intake, but on a slab off the outside walls; damper
-  blocked open above gas logs, log lighters and decorative appliances where the mechanical code (for unlisted logs, Table 907.2) or the
-  instructions require it. Massachusetts: damper removed or welded open
+- California Energy Code 2013 150.0(e)1: doors; air intake, but on a slab off the outside walls;
+  damper blocked open above gas logs, log lighters and decorative appliances where the mechanical
+  code (for unlisted logs, Table 907.2) or the instructions require it. Massachusetts: damper
+  removed or welded open
 - IRC 2015 R315.3: carbon monoxide alarms. California Energy Code: air intake of 6 in2
 - common practice: valve no more than 4 ft away, in reach, not in a cabinet
 """
@@ -61,7 +62,8 @@ AMOUNTS = {'gas/valve-distance': 'length', 'gas/fixed-pipe-end': 'length', 'gas/
            'gas/damper-opening': 'area', 'gas/chimney-height': 'length',
            'listing/damper-opening': 'area', 'air/area': 'area', 'gas/space': 'volume'}
 ASSUMED = {'gas/appliance': 'none', 'gas/on-fireplace-flue': 'no',
-           'insert/in-factory-built': 'no', 'air/on-inner-slab': 'no'}
+           'insert/in-factory-built': 'no', 'air/on-inner-slab': 'no',
+           'gas/in-manufactured-home': 'no'}
 
 Rule = namedtuple('Rule', 'id key relation when kind value')
 Finding = namedtuple('Finding', 'standard rule subject verdict relation required measured margin '
@@ -251,6 +253,8 @@ def national(standard):
         seen('gas-working-flue', 'gas/working-flue', 'yes', *vented),
         seen('gas-thermostat', 'gas/thermostat', 'no', *vented),
         seen('gas-screen', 'gas/screen', 'yes', *vented),
+        seen('gas-manufactured-home', 'gas/listed-for-manufactured-home', 'yes', *vented,
+             ('gas/in-manufactured-home', is_('yes'))),
         seen('gas-room', 'gas/room', 'other', *vented, UNLISTED),
         seen('gas-room-volume', 'gas/room-volume', 'yes', *vented, LISTED, SMALL_ROOM)]
     if standard == CALIFORNIA:

@@ -51,7 +51,7 @@ def connector(maker):
         maker.put('connector.diameter', max(IN, across))
     elif not flue or 'shape' in flue or 'liner' in flue:
         maker.put('connector.area', source.one((49, 50, 51, 78, 113)) * IN2)
-    if source.chance(0.5):
+    if source.chance(0.7):
         maker.choose('connector.several', source.chance(0.8))
         maker.put('connector.others-area', source.one((0, 28, 50, 79)) * IN2)
 

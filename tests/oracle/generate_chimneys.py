@@ -36,7 +36,7 @@ SEEN = {'smoke-chamber.parged': (True, False), 'chimney.wall-solid': (True, Fals
         'factory.through-insulation': (True, False),
         'factory.hearth-distinguishable': (True, False),
         'flue.lining': ('sound', 'none', 'missing'), 'factory.manual-silent': (True, False),
-        'listing.label': ('listed', 'no-label'),
+        'listing.label': ('listed', 'no-label', 'no-label'),
         'air.intake-place': ('outdoors', 'ventilated-space', 'indoors'),
         'air.outlet-place': ('firebox', 'hearth-level', 'elsewhere'),
         'air.duct-state': ('connected', 'connected', 'missing', 'blocked')}
@@ -47,8 +47,9 @@ CHOSEN = {'firebox.lining': ('none', 'firebrick', 'other'),
           'chimney.liner': ('clay', 'listed-system', 'other', 'stainless'),
           'chimney.corbel': ('none', 'one-side', 'both-sides'),
           'chimney.flues': ('single', 'separate', 'touching')}
-KINDS = ('factory-built-fireplace', 'steel-fireplace-unit', 'steel-fireplace-unit',
-         'masonry-heater', 'masonry-heater', 'stove', 'stove', 'pellet-stove')
+KINDS = ('factory-built-fireplace', 'factory-built-fireplace', 'steel-fireplace-unit',
+         'steel-fireplace-unit', 'masonry-heater', 'masonry-heater', 'stove', 'stove',
+         'pellet-stove')
 SLOPES = ((12, 12), (8, 12), (6, 12), (4, 12), (3, 12), (7, 12), (5, 24), (1, 3))
 
 

@@ -55,6 +55,8 @@ static const struct ingle_rule rules[] = {
      .numbers = {false}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},
     {MATTER_GAS_SCREEN, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},
+    {MATTER_GAS_MANUFACTURED_HOME, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY, IN_MANUFACTURED_HOME}},
     {MATTER_GAS_ROOM, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_GAS_ROOM_OTHER}, .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_UNLISTED}},
     {MATTER_GAS_ROOM_VOLUME, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,

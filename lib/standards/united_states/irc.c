@@ -21,8 +21,12 @@
     "is fixed or taken out may be right."
 #define NO_GAS_FIRE NO_GAS_LOGS, NO_GAS_INSERT
 
-#define MANUAL_FIRST                                                                     \
-    "The chimney's own manual comes first; where it says nothing, 30 degrees and 4 elbows "  \
+#define NO_LABEL                                                                               \
+    "Where no label is to be found there is nothing to look up: the fireplace fails R1004.1, " \
+    "whatever its hearth."
+
+#define MANUAL_FIRST                                                                        \
+    "The chimney's own manual comes first; where it says nothing, 30 degrees and 4 elbows " \
     "are the most."
 
 static const struct ingle_rule rules[] = {
@@ -42,8 +46,8 @@ static const struct ingle_rule rules[] = {
     {MATTER_RUMFORD_PASSAGE, "R1001.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
      .inputs = {QUANTITY_FLUE_NET_AREA}, .numbers = {RATIO(1, 1)},
      .when = {MASONRY_FIREPLACE, RUMFORD}, .follows = FOLLOWS(RUMFORD_PASSAGES, STAY),
-     .reading = "The exception takes the place of what is asked of the depth and the throat: damper "
-                "and smoke chamber stay."},
+     .reading = "The exception takes the place of what is asked of depth and throat: damper and "
+                "smoke chamber stay."},
     {MATTER_RUMFORD_DEPTH, "R1001.6 exception", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_share_or_least, .inputs = {QUANTITY_OPENING_WIDTH},
      .numbers = {RATIO(1, 3), INCHES(12)}, .when = {MASONRY_FIREPLACE, RUMFORD},
@@ -339,9 +343,11 @@ static const struct ingle_rule rules[] = {
     {MATTER_LISTING_PLATE, "R1004.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_LISTING_LABEL_LISTED}, .when = {FACTORY_BUILT}},
     {MATTER_FACTORY_HEARTH_FRONT, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
-     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .when = {FACTORY_BUILT}},
+     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .when = {FACTORY_BUILT},
+     .reading = NO_LABEL},
     {MATTER_FACTORY_HEARTH_SIDE, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
-     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .when = {FACTORY_BUILT}},
+     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .when = {FACTORY_BUILT},
+     .reading = NO_LABEL},
     {MATTER_FACTORY_HEARTH_SEEN, "R1004.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {FACTORY_BUILT}},
     /* Factory-built chimneys, whatever stands on them. */
@@ -416,8 +422,8 @@ static const struct ingle_rule rules[] = {
     {MATTER_AIR_INTAKE_SCREEN, "R1006.2", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
      .numbers = {INCHES_AND(0, 1, 4)}, .when = {AN_OPEN_FIREPLACE, SUPPLIED},
      .reading = "The mesh that is named is read as the widest allowed."},
-    {MATTER_AIR_DUCT_CLEARANCE, "R1006.3, R1006.1.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_within,
-     .inputs = {QUANTITY_AIR_DUCT_CLEARANCE_AT}, .numbers = {INCHES(1), FEET(5)},
+    {MATTER_AIR_DUCT_CLEARANCE, "R1006.3, R1006.1.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_within, .inputs = {QUANTITY_AIR_DUCT_CLEARANCE_AT}, .numbers = {INCHES(1), FEET(5)},
      .when = {AN_OPEN_FIREPLACE, SUPPLIED, NO(AIR_DUCT_LISTED)}},
     {MATTER_AIR_OUTLET_PLACE, "R1006.5", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_AIR_OUTLET_PLACE_ELSEWHERE}, .when = {AN_OPEN_FIREPLACE, SUPPLIED},
