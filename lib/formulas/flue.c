@@ -53,6 +53,12 @@ const struct liner *flue_liner(const struct calculation *calculation, int64_t li
     return NULL;
 }
 
+/* The catalogue has the round ones first. */
+bool flue_liner_is_round(int64_t liner)
+{
+    return liner <= CHOICE_FLUE_LINER_ROUND_18;
+}
+
 static const struct liner *recorded_liner(const struct calculation *calculation)
 {
     int64_t liner;
@@ -299,10 +305,14 @@ static enum outcome share_by_shape(struct calculation *calculation, unsigned *sh
     return OUTCOME_DONE;
 }
 
+/* A named liner keeps its nominal ratio where its inside was measured as well. */
 static enum outcome share_of_opening(struct calculation *calculation, unsigned *share)
 {
     int64_t width = 0;
     int64_t depth = 0;
+    if (recorded_liner(calculation) != NULL) {
+        return share_by_liner(calculation, share);
+    }
     switch (flue_source(calculation)) {
     case FLUE_FROM_DIAMETER:
         *share = ROUND_SHARE;

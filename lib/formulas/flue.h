@@ -21,6 +21,9 @@ enum flue_source flue_source(const struct calculation *calculation);
 /* Whether the flue is oval, for which no code prints a share of the opening. */
 bool flue_is_oval(const struct calculation *calculation);
 
+/* Whether a named liner is round, in whatever table it stands. */
+bool flue_liner_is_round(int64_t liner);
+
 /* The row of a liner, or NULL where the standard prints none for it. */
 const struct liner *flue_liner(const struct calculation *calculation, int64_t liner);
 

@@ -124,6 +124,10 @@ static enum outcome is_round(struct calculation *calculation, bool *round)
     if (calculation_recorded(calculation, QUANTITY_FLUE_DIAMETER, &value)) {
         return OUTCOME_DONE;
     }
+    if (calculation_recorded(calculation, QUANTITY_FLUE_LINER, &value)) {
+        *round = flue_liner_is_round(value);
+        return OUTCOME_DONE;
+    }
     if (calculation_recorded(calculation, QUANTITY_FLUE_SHAPE, &value)) {
         *round = value == CHOICE_FLUE_SHAPE_ROUND;
         return OUTCOME_DONE;

@@ -96,6 +96,8 @@ static bool is_listed_apart(const struct calculation *calculation, enum quantity
     return listing == QUANTITY_LISTING_CONNECTOR_CLEARANCE ||
            listing == QUANTITY_LISTING_DAMPER_OPENING || listing == QUANTITY_LISTING_VENT_AREA ||
            listing == QUANTITY_LISTING_CHIMNEY_CLEARANCE ||
+           listing == QUANTITY_LISTING_CHIMNEY_OFFSET ||
+           listing == QUANTITY_LISTING_CHIMNEY_ELBOWS ||
            (listing == QUANTITY_WALL_BY_LISTING &&
             calculation_recorded(calculation, QUANTITY_WALL_PROTECTION, &protection) &&
             protection == CHOICE_WALL_PROTECTION_LISTED_ASSEMBLY);

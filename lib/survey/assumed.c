@@ -3,6 +3,7 @@
  * What is taken for granted where nothing is recorded. For nearly every quantity that is one thing,
  * which stands in the catalogue. What a chimney is made of depends on what stands on it: a chimney
  * over a fireplace is masonry unless somebody says otherwise, one behind a stove may be anything.
+ * That nothing burns gas is not taken for granted where gas is the fuel.
  */
 #include "survey/survey.h"
 
@@ -56,10 +57,24 @@ static enum assumption chimney_construction(const ingle_survey *survey, int64_t 
     return ASSUMED;
 }
 
+/* Where gas is the fuel something burns it: what that is has to be seen. */
+static enum assumption gas_appliance(const ingle_survey *survey, int64_t *appliance)
+{
+    int64_t fuel;
+    if (recorded(survey, QUANTITY_APPLIANCE_FUEL, &fuel) && fuel == CHOICE_APPLIANCE_FUEL_GAS) {
+        return NOT_ASSUMED;
+    }
+    *appliance = CHOICE_GAS_APPLIANCE_NONE;
+    return ASSUMED;
+}
+
 enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, int64_t *value)
 {
     if (id == QUANTITY_CHIMNEY_CONSTRUCTION) {
         return chimney_construction(survey, value);
+    }
+    if (id == QUANTITY_GAS_APPLIANCE) {
+        return gas_appliance(survey, value);
     }
     if (!quantities[id].assumes) {
         return NOT_ASSUMED;

@@ -7,7 +7,7 @@ fixed, with what must come out at each. Each number of a row has probes of its o
 from fractions import Fraction
 from typing import NamedTuple
 
-from written import FOOT, INCH, KILOWATT, RATIO_ONE, SQUARE_INCH
+from written import DEGREE, FOOT, INCH, KILOWATT, RATIO_ONE, SQUARE_INCH
 
 MEETS, FAILS, NOT_APPLICABLE = "meets", "fails", None
 OUTSIDE = "prints no value"  # what a finding says that is unmeasured for it
@@ -15,7 +15,7 @@ OUTSIDE = "prints no value"  # what a finding says that is unmeasured for it
 # Amounts for an input that has no limit of its own; the second makes rounding show.
 INPUTS = {"length": (42 * INCH, 42 * INCH + 1), "area": (1080 * SQUARE_INCH,
                                                          1080 * SQUARE_INCH + 7),
-          "ratio": (RATIO_ONE, RATIO_ONE + 1)}
+          "ratio": (RATIO_ONE, RATIO_ONE + 1), "angle": (20 * DEGREE,), "count": (6,)}
 SMALL_LENGTHS = (6 * INCH, 6 * INCH + 1)  # of what is never as large as those
 SLOPES = (RATIO_ONE * 6 // 12, RATIO_ONE * 7 // 12)
 SQUARE_METRE = 10 ** 18

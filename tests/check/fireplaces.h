@@ -94,7 +94,8 @@ static const struct entry at_the_limits[] = {
     {"footing.frost-depth", "42 in", NULL},
     {"footing.depth", "42 in", NULL},
     {"chimney.height-above-roof", "3 ft", NULL},
-    {"chimney.wall-thickness", "4 in", NULL},
+    {"chimney.wall-nominal", "4 in", NULL},
+    {"chimney.wall-solid", "yes", NULL},
     {"chimney.width", "30 in", NULL},
     {"chimney.clearance", "2 in", NULL},
     {"flue.lining", "sound", NULL},
@@ -109,6 +110,7 @@ static const struct entry at_the_limits[] = {
     {"air.duct-listed", "yes", NULL},
     {"air.outlet-place", "firebox", NULL},
     {"air.outlet-closable", "yes", NULL},
+    {"air.outlet-embers", "no", NULL},
     {NULL, NULL, NULL},
 };
 

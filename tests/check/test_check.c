@@ -167,7 +167,7 @@ static void at_the_limits_all_is_met(void **state)
     for (size_t s = 0; s < 5; s++) {
         static const char *const editions[] = {"irc-2012", "irc-2015", "irc-2018", "irc-2021",
                                                "irc-2024"};
-        static const size_t counts[] = {56, 61, 58, 58, 58};
+        static const size_t counts[] = {58, 64, 61, 61, 61};
         check(editions[s]);
         for (size_t i = 0; i < ingle_report_finding_count(report); i++) {
             const ingle_finding *finding = ingle_report_finding_at(report, i);
@@ -175,8 +175,8 @@ static void at_the_limits_all_is_met(void **state)
             assert_int_equal(ingle_finding_remedy_count(finding), 0);
             assert_int_equal(ingle_finding_missing_count(finding), 0);
         }
-        /* Footing: 3; R1001.5: 3; R1001.6: 3 and 3 passages; R1001.7: 8; R1001.8: 4; R1001.9: 4;
-           R1001.10: 3; R1001.11: 6; R1003.9 to R1003.12: 10; R1003.15.1: 1; R1003.18: 2; R1006: 6.
+        /* Footing: 3; R1001.5: 3; R1001.6: 3 and 3 passages; R1001.7: 9; R1001.8: 4; R1001.9: 4;
+           R1001.10: 3; R1001.11: 6; R1003.9 to R1003.12: 11; R1003.15.1: 1; R1003.18: 2; R1006: 6.
            Later editions: R1006.5, and what is asked in 2015 of a flue at an appliance. */
         assert_int_equal(ingle_report_finding_count(report), counts[s]);
         assert_int_equal(ingle_report_verdict(report), INGLE_MEETS);
@@ -205,7 +205,7 @@ static void the_gravest_verdict_is_that_of_the_whole(void **state)
     assert_int_equal(ingle_report_verdict(report), INGLE_FAILS);
     record("appliance.kind", "pellet-stove", NULL);
     record("chimney.construction", "factory-built", NULL);
-    check("irc-2021");
+    check("ibc-2021");
     assert_int_equal(ingle_report_finding_count(report), 0);
     assert_int_equal(ingle_report_verdict(report), INGLE_NOT_APPLICABLE);
     assert_true(INGLE_FAILS > INGLE_TOO_CLOSE && INGLE_TOO_CLOSE > INGLE_BY_LISTING &&
@@ -431,7 +431,7 @@ static void what_does_not_apply_is_shown_on_demand(void **state)
     assert_int_equal(ingle_report_verdict(report), INGLE_MEETS);
     record("appliance.kind", "pellet-stove", NULL);
     record("chimney.construction", "factory-built", NULL);
-    check_all("irc-2021");
+    check_all("ibc-2021");
     assert_true(ingle_report_finding_count(report) > applying);
     assert_int_equal(ingle_report_verdict(report), INGLE_NOT_APPLICABLE);
 }
@@ -1030,6 +1030,7 @@ static void texts_are_cut_at_any_capacity(void **state)
 static void a_report_used_again_asks_for_no_memory(void **state)
 {
     (void)state;
+    check_all("irc-2021"); /* where nothing is recorded the most is missing */
     survey_at_the_limits(survey);
     for (int i = 0; i < 30; i++) {
         ingle_survey_add_item(survey, "trim", NULL, NULL);

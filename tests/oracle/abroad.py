@@ -94,6 +94,8 @@ class Facts:
     def assumed(self, key):
         """What is taken where nothing is recorded. A stove's chimney is what its connector goes
         into; only a fireplace's is masonry."""
+        if key == 'gas/appliance' and self.seen.get('appliance/fuel') == 'gas':
+            return None  # something burns it
         if key != 'chimney/construction':
             return ASSUMED.get(key)
         what, into = self.seen.get('appliance/kind'), self.seen.get('connector/into') or ''

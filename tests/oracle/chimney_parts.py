@@ -5,8 +5,8 @@ Where each is from (IRC 2012 to 2024, IBC 2012 to 2024, all alike unless an edit
 sections of the IBC stand in brackets):
 
 - R1001.5.1 (2111.6.1): a steel unit's air chamber is ducted indoors
-- R1001.7 (2111.8): the lintel cannot burn; R1001.7.1 (2111.8.1): a ferrous damper worked from the
-  room, asked where nothing burns gas
+- R1001.7 (2111.8): the lintel cannot burn; R1001.7.1 (2111.8.1): a ferrous damper that opens and
+  closes, worked from the room, asked where no gas logs or gas insert stand in the fireplace
 - R1001.9: the hearth's support cannot burn, no form is left under it
 - R1001.11, R1003.18 (2111.12, 2113.19): the air space is not filled, fireblocking apart; in IRC
   2024 a fireplace's may be filled with what cannot burn
@@ -19,7 +19,7 @@ sections of the IBC stand in brackets):
   more than its thickness; R1003.12.2: the space vents nothing else
 - R1003.14: flue no less than the connector (2113.15: and half of the others)
 - R1003.17 (2113.18): the cleanout's cover cannot burn
-- R903.2.2: cricket behind any chimney wider than 30 in
+- R903.2.2: cricket at the ridge side of any chimney wider than 30 in
 """
 from fractions import Fraction
 
@@ -39,7 +39,7 @@ QUANTITIES = {
     'chimney.wall-centre': 'length', 'flue.liner-gap': 'length', 'flue.liner-thickness': 'length',
     'connector.diameter': 'length', 'connector.area': 'area', 'connector.others-area': 'area'}
 DEFAULTS = {'chimney/corbel-second-storey': False, 'chimney/offset': False,
-            'connector/several': False, 'chimney/one-wythe': True, 'gas/appliance': 'none'}
+            'connector/several': False, 'chimney/one-wythe': True}
 FILLING = {
     'fireplace.space-fill': 'empty', 'chimney.space-fill': 'empty', 'chimney.cap': 'complete',
     'damper.state': 'working', 'damper.ferrous': True, 'damper.from-room': True,
@@ -47,12 +47,18 @@ FILLING = {
     'hearth.form-left': False, 'firebox.air-chamber-ducted': True,
     'spark-arrestor.wire': 'stainless', 'chimney.liner-from-smoke-chamber': True,
     'chimney.liner-past-walls': True, 'chimney.liner-space-vents': False,
-    'chimney.pellet-flue': 'lined', 'cleanout.cover-noncombustible': True}
+    'chimney.pellet-flue': 'lined', 'cleanout.cover-noncombustible': True,
+    'gas.appliance': 'none'}
 
 CLAY = (being('chimney/liner', 'clay'),)
-NO_GAS = (being('gas/appliance', 'none'),)
-A_DAMPER = MASONRY + NO_GAS + (not_being('damper/state', 'removed'),)
+NO_GAS_FIRE = (not_being('gas/appliance', 'log-set', 'insert'),)
+A_DAMPER = MASONRY + NO_GAS_FIRE + (not_being('damper/state', 'removed'),)
 CLOSED = NO_FIREPLACE + (not_being(KIND, 'masonry-heater'),)
+
+
+def gas_appliance(survey):
+    """None, unless gas is the fuel: then something burns it."""
+    return None if survey.choices.get('appliance/fuel') == 'gas' else 'none'
 
 
 def scaled_row(ask, rule, key, source, conditions):
@@ -65,9 +71,10 @@ def alike(ask):
     arrestor = CHIMNEY + (being('spark-arrestor/present', True),)
     return [ask.seen('lintel-material', 'lintel/noncombustible', 'is', True, MASONRY),
             ask.seen('steel-unit-air', 'firebox/air-chamber-ducted', 'is', True, STEEL),
-            ask.seen('damper-present', 'damper/state', 'is-not', 'removed', MASONRY + NO_GAS),
+            ask.seen('damper-present', 'damper/state', 'is-not', 'removed', MASONRY + NO_GAS_FIRE),
             ask.seen('damper-metal', 'damper/ferrous', 'is', True, A_DAMPER),
             ask.seen('damper-control', 'damper/from-room', 'is', True, A_DAMPER),
+            ask.seen('damper-operable', 'damper/state', 'is', 'working', A_DAMPER),
             ask.seen('spark-arrestor-wire', 'spark-arrestor/wire', 'is-not', 'lighter', arrestor),
             ask.seen('liner-from-smoke-chamber', 'chimney/liner-from-smoke-chamber', 'is', True,
                      MASONRY + BUILT + CLAY),
@@ -134,7 +141,8 @@ def residential(survey, numbers, standard):
     around, fill = MASONRY + FREE['fireplace'], 'fireplace/space-fill'
     space = (ask.seen('fireplace-space-fill', fill, 'is-not', 'combustible', around)
              if edition == 2024 else ask.seen('fireplace-space-fill', fill, 'is', 'empty', around))
-    factory = (being('chimney/construction', 'factory-built'),) + WIDE
+    factory = (being('chimney/construction', 'factory-built'),
+               being('chimney/meets-ridge', False)) + WIDE
     rows = alike(ask) + courses(ask) + [
         space, flue_for_connector(ask),
         ask.seen('hearth-support', 'hearth/support-noncombustible', 'is', True, MASONRY),
@@ -162,3 +170,4 @@ rules.NUMBERS.update(RATIOS)
 rules.QUANTITIES.update(QUANTITIES)
 rules.DEFAULTS.update(DEFAULTS)
 rules.FILLING.update(FILLING)
+rules.TOLD['gas/appliance'] = gas_appliance

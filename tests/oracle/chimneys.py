@@ -16,24 +16,27 @@ the sections of the IBC stand in brackets):
 - (2111.13): fireblocking 1 in deep
 - R1001.13, from 2021: accessories by their listing
 - R1002.5 (2112.5, from 2015): heater 36 in; exception 1: 4 in with walls of 8 in, channels of 5 in
-  and 8 in to the ceiling; firebox floor 4 in
+  and 8 in to a combustible ceiling; exception 2: a listed one by its listing; firebox floor 4 in
 - R1003.5: corbel half of the wall, from one side of a wall of 12 in; R1003.6: size changes 6 in
   from floor, ceiling or roof
 - R1003.9 (2113.9): chimney 3 ft above the roof, 2 ft above what is within 10 ft
 - R1003.9.2, R1003.9.3 (2113.9.2, 2113.9.3): arrestor and cap four times the flue; mesh 3/8 in to
   1/2 in
-- R1003.10 (2113.10): walls 4 in; R1003.11: lined; R1003.12 (2113.12): liner starts 8 in below the
-  inlet, leans 30 degrees at most
+- R1003.10 (2113.10): walls 4 in nominal, solid; R1003.11: lined, with no parts of it missing, and
+  by a kind that is named or is approved for 1,800 F; R1003.12 (2113.12): liner starts 8 in below
+  the inlet (but a fireplace's), leans 30 degrees at most
 - R1003.13 (2113.14): 4 in between flues, joints of touching ones staggered by 4 in
 - R1003.17 (2113.18): cleanout within 6 in of the base, 6 in below the inlet, 6 in high
 - R1003.18 (2113.19): 2 in inside, 1 in outside; exceptions by the edition table
-- R1003.20: cricket where wider than 30 in and off the ridge (1503.5 in 2024: wider than 30 in); its
-  height a half of the width times the slope
+- R1003.20: cricket where wider than 30 in and off the ridge (1503.5 in 2024: at its ridge side);
+  its height a half of the width times the slope
 - R1004.1, R1004.2: factory-built fireplace listed, hearth by its listing and seen
-- R1005.7: offset 30 degrees, 4 elbows; R1005.8, from 2018: shield 2 in above insulation, 0.0187 in
-- R1006 (2111.14): exterior air 6 to 55 in2, from outdoors (IRC: or a ventilated space), intake not
-  above the firebox (IRC from 2015: factory-built apart), mesh 1/4 in; unlisted duct 1 in, within
-  5 ft (IRC); outlet, IRC from 2015: in the firebox or within 24 in of the opening, closable
+- R1005.7, of any factory-built chimney: offset 30 degrees, 4 elbows; R1005.9, in 2024: its manual
+  comes first; R1005.8, from 2018: shield 2 in above insulation, 0.0187 in
+- R1006 (2111.14): exterior air 6 to 55 in2 (listed fireplaces apart), from outdoors (IRC: or a
+  ventilated space), intake not above the firebox (IRC from 2015: listed factory-built apart), mesh
+  1/4 in; unlisted duct 1 in, within 5 ft (IRC); outlet, IRC from 2015: in the firebox or
+  within 24 in of the opening, closable, no embers into hidden spaces
 """
 from fractions import Fraction
 
@@ -72,7 +75,7 @@ NUMBERS = {
     'chimney-corbel': {'ratio': Fraction(1, 2)},
     'chimney-corbel-wall': {'limit': 12 * IN},
     'chimney-size-change': {'limit': 6 * IN},
-    'chimney-wall': {'limit': 4 * IN},
+    'chimney-wall-nominal': {'limit': 4 * IN},
     'liner-start': {'limit': 8 * IN},
     'flue-slope': {'limit': 30 * DEGREE},
     'flue-spacing': {'limit': 4 * IN},
@@ -111,7 +114,7 @@ QUANTITIES = {
     'fireplace.back-clearance': 'length', 'fireplace.wall-contact-distance': 'length',
     'fireplace.fireblock-depth': 'length', 'damper.height': 'length',
     'smoke-chamber.wall-thickness': 'length', 'smoke-chamber.lining-thickness': 'length',
-    'chimney.height-above-roof': 'length', 'chimney.wall-thickness': 'length',
+    'chimney.height-above-roof': 'length', 'chimney.wall-nominal': 'length',
     'chimney.corbel-projection': 'length', 'chimney.corbeled-wall': 'length',
     'chimney.size-change-distance': 'length', 'chimney.width': 'length',
     'chimney.liner-below-inlet': 'length', 'flue.slope': 'angle',
@@ -130,7 +133,9 @@ QUANTITIES = {
     'heater.clearance': 'length', 'heater.wall-thickness': 'length',
     'heater.channel-wall-thickness': 'length', 'heater.ceiling-clearance': 'length',
     'heater.floor-thickness': 'length', 'listing.hearth-front': 'length',
-    'listing.hearth-side': 'length',
+    'listing.hearth-side': 'length', 'listing.heater-clearance': 'length',
+    'listing.chimney-offset': 'angle',
+    'listing.chimney-elbows': 'count',
 }
 # What is taken for granted where it is not recorded.
 DEFAULTS = {
@@ -141,7 +146,8 @@ DEFAULTS = {
     'fireplace/listed-for-contact': False,
     'fireplace/in-masonry-wall': False, 'smoke-chamber/lining': 'none',
     'spark-arrestor/present': False, 'rain-cap/present': False, 'air/room-pressurized': False,
-    'air/duct-listed': False, 'accessories/present': False,
+    'air/duct-listed': False, 'accessories/present': False, 'factory/manual-silent': False,
+    'heater/ceiling-combustible': True,
 }
 # What fills a choice or flag that is missing, so that the rule is judged.
 FILLING = {
@@ -150,7 +156,8 @@ FILLING = {
     'air.intake-above-firebox': False, 'air.outlet-place': 'firebox',
     'air.outlet-closable': True, 'listing.label': 'listed',
     'factory.hearth-distinguishable': True, 'factory.through-insulation': True,
-    'accessories.by-listing': True, 'trim.side': 'above',
+    'accessories.by-listing': True, 'trim.side': 'above', 'chimney.wall-solid': True,
+    'chimney.lining-approved': True, 'air.outlet-embers': False,
 }
 
 
@@ -169,6 +176,8 @@ MASONRY = (being(KIND, 'masonry-fireplace'),)
 STEEL = (being(KIND, 'steel-fireplace-unit'), not_being('listing/label', 'listed'))
 FACTORY = (being(KIND, 'factory-built-fireplace'),)
 HEATER = (being(KIND, 'masonry-heater'),)
+UNLISTED = (not_being('listing/label', 'listed'),)
+PARTS = (being('chimney/construction', 'factory-built'),)
 UNLISTED_HEATER = HEATER + (not_being('listing/label', 'listed'),)
 BUILT = (being('chimney/construction', 'masonry'),)
 CHIMNEY = BUILT + (not_being(KIND, 'factory-built-fireplace'),)
@@ -182,6 +191,9 @@ IN_WALL = {group: (being(f'{group}/listed-for-contact', False),
                    being(f'{group}/in-masonry-wall', True)) for group in ('chimney', 'fireplace')}
 FREE = {group: (being(f'{group}/listed-for-contact', False),
                 being(f'{group}/in-masonry-wall', False)) for group in ('chimney', 'fireplace')}
+# Exception 1: what is listed for contact is asked nothing by exception 3.
+NO_CONTACT = (being('fireplace/listed-for-contact', False),)
+ABUTTED = CHIMNEY + (being('chimney/listed-for-contact', False), being('chimney/trim-abuts', True))
 WIDE = (('chimney/width', lambda value: value > 30 * IN),)
 
 
@@ -260,7 +272,8 @@ def walls(ask):
             ask.least('steel-unit-lining', 'firebox/lining-thickness', STEEL),
             ask.least('steel-unit-wall', 'firebox/wall-thickness', STEEL),
             ask.least('steel-unit-masonry', 'firebox/masonry-thickness', STEEL),
-            ask.least('damper-height', 'damper/height', MASONRY),
+            ask.least('damper-height', 'damper/height',
+                      MASONRY + (not_being('damper/state', 'removed'),)),
             ask.either('smoke-chamber-wall', 'smoke-chamber/wall-thickness',
                        'smoke-chamber/lining', MASONRY),
             ask.seen('smoke-chamber-parging', 'smoke-chamber/parged', 'is', True, MASONRY)]
@@ -284,8 +297,7 @@ def clearances(ask):
                        CHIMNEY + FREE['chimney']),
             ask.least('chimney-wall-contact', 'chimney/wall-contact-distance',
                       CHIMNEY + IN_WALL['chimney']),
-            ask.least('chimney-trim-abutting', 'chimney/trim-distance',
-                      CHIMNEY + (being('chimney/trim-abuts', True),))]
+            ask.least('chimney-trim-abutting', 'chimney/trim-distance', ABUTTED)]
 
 
 def top_above(survey, item):
@@ -322,8 +334,9 @@ def tops(ask):
 
 
 def linings(ask):
-    stove = BUILT + (being(KIND, 'stove'), being('chimney/liner', 'clay'))
-    return [ask.least('chimney-wall', 'chimney/wall-thickness', CHIMNEY),
+    stove = NO_FIREPLACE + (being('chimney/liner', 'clay'),)
+    return [ask.least('chimney-wall-nominal', 'chimney/wall-nominal', CHIMNEY),
+            ask.seen('chimney-wall-solid', 'chimney/wall-solid', 'is', True, CHIMNEY),
             ask.least('liner-start', 'chimney/liner-below-inlet', stove),
             ask.most('flue-slope', 'flue/slope', CHIMNEY + (being('chimney/liner', 'clay'),)),
             ask.least('flue-spacing', 'chimney/flue-spacing',
@@ -340,7 +353,10 @@ def heaters(ask):
             ask.least('thick-heater-clearance', 'heater/clearance', UNLISTED_HEATER),
             ask.least('thick-heater-wall', 'heater/wall-thickness', UNLISTED_HEATER),
             ask.least('thick-heater-channel', 'heater/channel-wall-thickness', UNLISTED_HEATER),
-            ask.least('thick-heater-ceiling', 'heater/ceiling-clearance', UNLISTED_HEATER),
+            ask.least('thick-heater-ceiling', 'heater/ceiling-clearance',
+                      UNLISTED_HEATER + (being('heater/ceiling-combustible', True),)),
+            ask.listed('heater-clearance', 'heater/clearance', 'listing/heater-clearance',
+                       HEATER + (being('listing/label', 'listed'),)),
             ask.least('heater-floor', 'heater/floor-thickness', HEATER)]
 
 
@@ -358,8 +374,11 @@ def air(ask):
                      FIREPLACE + (being('air/room-pressurized', False),)),
             ask.most('air-intake-screen', 'air/screen-mesh', SUPPLIED)]
     for rule, relation in (('air-area', 'at-least'), ('air-area-most', 'at-most')):
-        rows.append(ask.row(rule, 'air/area', relation, rules.fixed(ask.numbers[rule]['limit']),
-                            SUPPLIED + NO_FACTORY, measured=duct_area(ask.survey, relation)))
+        for who in (MASONRY + NO_CONTACT + SUPPLIED,
+                    SUPPLIED + UNLISTED + (not_being(KIND, 'masonry-fireplace'),)):
+            rows.append(ask.row(rule, 'air/area', relation,
+                                rules.fixed(ask.numbers[rule]['limit']), who,
+                                measured=duct_area(ask.survey, relation)))
     return rows
 
 
@@ -374,10 +393,14 @@ def residential(survey, numbers, standard):
 
 
 def by_edition(ask, edition):
-    rows = [ask.seen('flue-lined', 'flue/lining', 'is-not', 'none', CHIMNEY)]
+    named = not_being('chimney/liner', 'clay', 'listed-system')
+    rows = [ask.seen('flue-lined', 'flue/lining', 'is-not', 'none',
+                     CHIMNEY + (not_being('flue/lining', 'missing'),)),
+            ask.seen('flue-lined', 'flue/lining', 'is-not', 'missing',
+                     CHIMNEY + (being('flue/lining', 'missing'),)),
+            ask.seen('lining-approved', 'chimney/lining-approved', 'is', True, CHIMNEY + (named,))]
     if edition == 2012:
-        rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap',
-                             CHIMNEY + (being('chimney/trim-abuts', True),)))
+        rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED))
     if edition >= 2021:
         rows.append(ask.seen('fireplace-accessories', 'accessories/by-listing', 'is', True,
                              MASONRY + (being('accessories/present', True),)))
@@ -397,14 +420,17 @@ def shapes(ask):
 
 
 def footings(ask):
-    frost = ask.survey.one('footing/frost-depth')
-    return [ask.least('footing-thickness', 'footing/thickness', CHIMNEY),
-            ask.least('footing-projection', 'footing/projection', CHIMNEY),
-            ask.row('footing-below-frost', 'footing/depth', 'at-least',
-                    rules.scaled(frost, ask.numbers['footing-below-frost']['ratio']),
-                    CHIMNEY + (('footing/frost-depth', lambda value: value > 0),)),
-            ask.least('footing-below-grade', 'footing/depth',
-                      CHIMNEY + (being('footing/frost-depth', 0),))]
+    """Of a masonry chimney, or of a masonry fireplace under a factory-built one."""
+    frost, rows = ask.survey.one('footing/frost-depth'), []
+    for what in (CHIMNEY, MASONRY + PARTS):
+        rows += [ask.least('footing-thickness', 'footing/thickness', what),
+                 ask.least('footing-projection', 'footing/projection', what),
+                 ask.row('footing-below-frost', 'footing/depth', 'at-least',
+                         rules.scaled(frost, ask.numbers['footing-below-frost']['ratio']),
+                         what + (('footing/frost-depth', lambda value: value > 0),)),
+                 ask.least('footing-below-grade', 'footing/depth',
+                           what + (being('footing/frost-depth', 0),))]
+    return rows
 
 
 def crickets(ask):
@@ -424,11 +450,23 @@ def factory(ask, edition):
             ask.listed('factory-hearth-front', 'hearth/front', 'listing/hearth-front', FACTORY),
             ask.listed('factory-hearth-side', 'hearth/left', 'listing/hearth-side', FACTORY),
             ask.listed('factory-hearth-side', 'hearth/right', 'listing/hearth-side', FACTORY),
-            ask.seen('factory-hearth-seen', 'factory/hearth-distinguishable', 'is', True, FACTORY),
-            ask.most('factory-chimney-offset', 'flue/slope', FACTORY),
-            ask.most('factory-chimney-elbows', 'flue/bends', FACTORY)]
+            ask.seen('factory-hearth-seen', 'factory/hearth-distinguishable', 'is', True, FACTORY)]
+    return rows + factory_chimney(ask, edition)
+
+
+def factory_chimney(ask, edition):
+    """Of any factory-built chimney, a stove's as well; from 2024 its manual comes first."""
+    rows = []
+    for rule, key, listing in (('factory-chimney-offset', 'flue/slope', 'chimney-offset'),
+                               ('factory-chimney-elbows', 'flue/bends', 'chimney-elbows')):
+        silent = () if edition < 2024 else (being('factory/manual-silent', True),)
+        rows.append(ask.most(rule, key, PARTS + silent))
+        if edition >= 2024:
+            rows.append(ask.row(rule, key, 'at-most', ask.survey.one('listing/' + listing),
+                                PARTS + (being('factory/manual-silent', False),),
+                                by_listing=True))
     if edition >= 2018:
-        insulated = FACTORY + (being('factory/through-insulation', True),)
+        insulated = PARTS + (being('factory/through-insulation', True),)
         rows += [ask.least('insulation-shield-height', 'factory/shield-above-insulation',
                            insulated),
                  ask.least('insulation-shield-steel', 'factory/shield-thickness', insulated)]
@@ -443,10 +481,13 @@ def residential_air(ask, edition):
             ask.near('air-duct-clearance', 'air/duct-clearance', 'air/duct-clearance-at',
                      unlisted)]
     if edition >= 2015:
-        rows += [ask.seen('air-outlet-place', 'air/outlet-place', 'is-not', 'elsewhere', SUPPLIED),
+        rows += [ask.seen('air-intake-height', 'air/intake-above-firebox', 'is', False,
+                          FACTORY + UNLISTED + (being('air/duct-state', 'connected'),)),
+                 ask.seen('air-outlet-place', 'air/outlet-place', 'is-not', 'elsewhere', SUPPLIED),
                  ask.most('air-outlet-distance', 'air/outlet-distance',
                           SUPPLIED + (being('air/outlet-place', 'hearth-level'),)),
-                 ask.seen('air-outlet-closable', 'air/outlet-closable', 'is', True, SUPPLIED)]
+                 ask.seen('air-outlet-closable', 'air/outlet-closable', 'is', True, SUPPLIED),
+                 ask.seen('air-outlet-embers', 'air/outlet-embers', 'is', False, SUPPLIED)]
     return rows
 
 
@@ -458,14 +499,14 @@ def building(survey, numbers, standard):
     rows = (walls(ask) + clearances(ask) + tops(ask) + linings(ask) + air(ask)
             + [ask.least('throat-above-opening', 'throat/height', MASONRY),
                ask.least('fireblock', 'fireplace/fireblock-depth', MASONRY),
-               ask.most('chimney-corner-overlap', 'chimney/corner-overlap',
-                        CHIMNEY + (being('chimney/trim-abuts', True),)),
+               ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED),
                ask.seen('air-intake-place', 'air/intake-place', 'is', 'outdoors', SUPPLIED),
                ask.seen('air-intake-height', 'air/intake-above-firebox', 'is', False, SUPPLIED)])
     if edition >= 2015:
         rows += heaters(ask)
     if edition == 2024:
-        rows.append(ask.seen('cricket', 'cricket/present', 'is', True, WIDE))
+        rows.append(ask.seen('cricket', 'cricket/present', 'is', True,
+                             WIDE + (being('chimney/meets-ridge', False),)))
     return rows + alike(survey, numbers) + building_trim(ask)
 
 
@@ -481,7 +522,8 @@ def alike(survey, numbers):
 def building_trim(ask):
     rows = []
     if ask.survey.trim is None:
-        return [ask.row(rule, 'trim', relation, None, MASONRY, 'length')
+        return [ask.row(rule, 'trim', relation, None,
+                        MASONRY + (NO_CONTACT if rule == 'trim-abutting' else ()), 'length')
                 for rule, relation in (('trim-abutting', 'at-least'), ('trim-distance', 'at-least'),
                                        ('trim-projection', 'at-most'),
                                        ('trim-side-clearance', 'at-least'))]
@@ -499,7 +541,7 @@ def piece(ask, item):
     if ask.survey.has(projection):
         beside = rules.Expression((projection,), lambda point: named['limit'] + (
             point[projection] if point[projection] > named['projecting'] else 0))
-    return [ask.least('trim-abutting', f'{item}/lining-distance', abutting),
+    return [ask.least('trim-abutting', f'{item}/lining-distance', abutting + NO_CONTACT),
             ask.least('trim-distance', distance, on_face),
             ask.row('trim-projection', projection, 'at-most',
                     rules.taper(ask.survey, ask.numbers['trim-projection'], distance),

@@ -39,6 +39,12 @@ def burns_wood(survey):
     return same(choice(survey, 'appliance/fuel'), 'wood')
 
 
+def burns_gas(survey):
+    """Which appliance burns gas: none, unless gas is the fuel and it was not looked at."""
+    fuel = choice(survey, 'appliance/fuel')
+    return choice(survey, 'gas/appliance', None if fuel == 'gas' else 'none')
+
+
 def looks(survey):
     key = 'creosote/looks-a-month'
     times = survey.choices.get(key)
@@ -50,7 +56,7 @@ def looks(survey):
 
 def firebox(survey, kind):
     built = same(kind, 'factory-built-fireplace')
-    gas = choice(survey, 'gas/appliance', 'none')
+    gas = burns_gas(survey)
     crack = under(survey, 'panel-crack', 'panels/crack', IN // 16, built)
     labelled = survey.choices.get('listing/label', 'listed') == 'listed'
     if built and labelled and survey.has('listing/panel-crack'):
@@ -73,7 +79,7 @@ def firebox(survey, kind):
 def damper_and_air(survey, kind):
     open_fire = other(kind, 'stove', 'pellet-stove', 'masonry-heater', 'insert')
     wood = same(choice(survey, 'appliance/fuel'), 'wood')
-    logs = every(same(choice(survey, 'gas/appliance', 'none'), 'log-set'),
+    logs = every(same(burns_gas(survey), 'log-set'),
                  same(choice(survey, 'gas/vent'), 'chimney'))
     state, duct = 'damper/state', 'air/duct-state'
     return [seen('damper-for-solid-fuel', state, 'is-not', 'removed', every(wood, open_fire),

@@ -6,22 +6,27 @@ Written apart from the library, with exact fractions. Where each number is from:
 - IRC G2420.5.1, IFGC 409.5.1 (cited without edition): shutoff valve in the same room, no more than
   6 ft away, upstream, with access
 - IRC 2018 G2420.5.1 to G2420.5.3, IFGC 409.5.2, 409.5.3: valve in the firebox as the maker says; a
-  remote valve with ready access, marked, of its own, and fixed piping to within 6 ft; at a manifold
-  no more than 50 ft away
+  remote valve with ready access, marked, of its own, and fixed piping to within 6 ft, of vented
+  decorative appliances and room heaters, and so of no log lighter; at a manifold, any appliance's,
+  with ready access, marked, no more than 50 ft away
 - NFPA 54-2012 9.6.4 (CMC 1312.4, CPC 1211.5): valve with access, 6 ft; in the fireplace if listed
 - NFPA 54-2012 7.7.2.2: no valve left, and the pipe capped, where solid fuel is burned
 - NFPA 54-2012 10.6 (CMC 907.1 to 907.3): decorative appliances in vented fireplaces
 - NFPA 54-2012 Table 10.6.2.3 (CMC Table 907.2; IRC G2453 from memory): permanent free opening
 - IFGC 2024 602.1; IRC G2432: listed
 - NFPA 54-2012 12.11.13, CMC 802.10.11, IFGC 2009 501.7: no open fireplace on the vent's flue; IFGC
-  2009 501.7.3: the connector ends in the flue
+  2009 501.7.1: access to it; 501.7.2: listed for a factory-built fireplace's flue; 501.7.3: the
+  connector ends in the flue
 - IRC R1004.4: unvented logs in factory-built fireplaces from 2015, in inserts from 2024
 - IRC G2406.2: 6 000 Btu/h in a bathroom, 10 000 in a bedroom; G2445.3: 40 000
 - IRC G2445.5 (from memory): 20 Btu/h for each cubic foot of room and rooms open to it; the fuel gas
   code's required volume: 50 ft3 for each 1 000 Btu/h
-- UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft. UMC 901.3, CABO 2431.1: pipe sealed
-- California Energy Code 2013 150.0(e)1: doors; damper blocked open. Massachusetts: damper removed
-  or welded open
+- UPC 1211.17 of 1994 and 1997: 4 ft; 1211.15, 1211.18: 3 ft, ahead of the union. UMC
+  901.3, CABO 2431.1: pipe sealed
+- California Energy Code 2013 150.0(e)1: doors; air intake, but on a slab off the outside walls;
+  damper blocked open above gas logs, log lighters and decorative appliances where the mechanical
+  code (for unlisted logs, Table 907.2) or the instructions require it. Massachusetts: damper
+  removed or welded open
 - IRC 2015 R315.3: carbon monoxide alarms. California Energy Code: air intake of 6 in2
 - common practice: valve no more than 4 ft away, in reach, not in a cabinet
 """
@@ -29,8 +34,11 @@ import math
 from collections import namedtuple
 from fractions import Fraction
 from itertools import product
+from types import SimpleNamespace
 
 import amounts
+import rules as other_rules  # noqa: F401 - before chimneys.py, which it takes in
+import chimneys
 from amounts import FT
 
 IRC = ('irc-2012', 'irc-2015', 'irc-2018', 'irc-2021', 'irc-2024')
@@ -54,7 +62,8 @@ AMOUNTS = {'gas/valve-distance': 'length', 'gas/fixed-pipe-end': 'length', 'gas/
            'gas/damper-opening': 'area', 'gas/chimney-height': 'length',
            'listing/damper-opening': 'area', 'air/area': 'area', 'gas/space': 'volume'}
 ASSUMED = {'gas/appliance': 'none', 'gas/on-fireplace-flue': 'no',
-           'insert/in-factory-built': 'no'}
+           'insert/in-factory-built': 'no', 'air/on-inner-slab': 'no',
+           'gas/in-manufactured-home': 'no'}
 
 Rule = namedtuple('Rule', 'id key relation when kind value')
 Finding = namedtuple('Finding', 'standard rule subject verdict relation required measured margin '
@@ -69,9 +78,14 @@ class Facts:
         whole = document.get('tolerance')
         self.tolerance = amounts.read(whole, 'length', self.unit) if whole is not None else 0
         self.amounts, self.seen = {}, dict(ASSUMED)
+        if document['survey'].get('appliance', {}).get('fuel') == 'gas':
+            del self.seen['gas/appliance']  # something burns it
         for group, members in document['survey'].items():
             for name, value in members.items() if isinstance(members, dict) else ():
                 self.record(f'{group}/{name}', value)
+        if 'chimney/construction' not in self.seen:
+            self.seen['chimney/construction'] = chimneys.construction(
+                SimpleNamespace(choices=self.seen))
 
     def record(self, key, value):
         dimension = AMOUNTS.get(key)
@@ -108,7 +122,6 @@ NO_LIGHTER = ('gas/appliance', isnt('log-lighter'))
 CHIMNEY = ('gas/vent', is_('chimney'))
 UNVENTED = ('gas/vent', is_('unvented'))
 IN_ROOM = ('gas/valve-place', is_('in-room'))
-ELSEWHERE = ('gas/valve-place', is_('remote', 'manifold'))
 THERE = ('gas/valve-place', isnt('none'))
 SMALL_ROOM = ('gas/room', is_('bedroom', 'bathroom'))
 LISTED, UNLISTED = ('gas/listed', is_('yes')), ('gas/listed', is_('no'))
@@ -146,13 +159,18 @@ def valve_nearby(*where):
 
 
 def valve_elsewhere():
-    remote = ('gas/valve-place', is_('remote'))
+    """A remote valve, which no log lighter may have; or one at a manifold."""
+    remote, lighter = ('gas/valve-place', is_('remote')), ('gas/appliance', is_('log-lighter'))
     manifold = ('gas/valve-place', is_('manifold'))
-    return [seen('gas-valve-ready-access', 'gas/valve-access', 'ready', ANY, ELSEWHERE),
-            seen('gas-valve-identified', 'gas/valve-identified', 'yes', ANY, ELSEWHERE),
-            seen('gas-valve-sole', 'gas/valve-serves-others', 'no', ANY, remote),
-            at_most('gas-fixed-piping', 'gas/fixed-pipe-end', 6 * FT, ANY, remote),
-            at_most('gas-manifold-distance', 'gas/valve-distance', 50 * FT, ANY, manifold)]
+    rules = [seen('gas-valve-place', 'gas/valve-place', 'in-room', lighter,
+                  ('gas/valve-place', is_('in-room', 'remote'))),
+             seen('gas-valve-sole', 'gas/valve-serves-others', 'no', ANY, NO_LIGHTER, remote),
+             at_most('gas-fixed-piping', 'gas/fixed-pipe-end', 6 * FT, ANY, NO_LIGHTER, remote),
+             at_most('gas-manifold-distance', 'gas/valve-distance', 50 * FT, ANY, manifold)]
+    for place in ((ANY, NO_LIGHTER, remote), (ANY, manifold)):
+        rules += [seen('gas-valve-ready-access', 'gas/valve-access', 'ready', *place),
+                  seen('gas-valve-identified', 'gas/valve-identified', 'yes', *place)]
+    return rules
 
 
 def valve_in_firebox(who):
@@ -172,8 +190,18 @@ def sealed_off():
                 ('gas/on-fireplace-flue', is_('yes')))
 
 
-def shut_by_mistake(who):
-    return not_seen('damper-for-gas', 'damper/state', 'working', who, CHIMNEY)
+def shared_flue():
+    """A gas appliance on a fireplace's flue: access, listed for a factory-built one, or led in."""
+    joined = (ANY, ('gas/on-fireplace-flue', is_('yes')))
+    return [seen('gas-flue-access', 'gas/flue-access', 'yes', *joined),
+            seen('gas-factory-built-flue', 'gas/listed-for-flue', 'yes', *joined,
+                 ('chimney/construction', is_('factory-built'))),
+            seen('gas-into-flue', 'gas/into-flue', 'yes', *joined,
+                 ('chimney/construction', is_('masonry')))]
+
+
+def shut_by_mistake(who, *more):
+    return not_seen('damper-for-gas', 'damper/state', 'working', who, CHIMNEY, *more)
 
 
 def residential(standard):
@@ -225,14 +253,26 @@ def national(standard):
         seen('gas-working-flue', 'gas/working-flue', 'yes', *vented),
         seen('gas-thermostat', 'gas/thermostat', 'no', *vented),
         seen('gas-screen', 'gas/screen', 'yes', *vented),
+        seen('gas-manufactured-home', 'gas/listed-for-manufactured-home', 'yes', *vented,
+             ('gas/in-manufactured-home', is_('yes'))),
         seen('gas-room', 'gas/room', 'other', *vented, UNLISTED),
         seen('gas-room-volume', 'gas/room-volume', 'yes', *vented, LISTED, SMALL_ROOM)]
     if standard == CALIFORNIA:
         fireplace = kind('masonry-fireplace', 'factory-built-fireplace', 'steel-fireplace-unit')
-        rules += [shut_by_mistake(ANY),
+        by_maker = ('gas/damper-by-maker', is_('yes'))
+        others = ('gas/appliance', is_('log-lighter', 'fireplace'))
+        no_fire = ('gas/appliance', isnt('log-set', 'insert', 'log-lighter'))
+        a_damper = ('damper/state', isnt('removed'))
+        rules += [shut_by_mistake(LOGS, UNLISTED), shut_by_mistake(LOGS, LISTED, by_maker),
+                  shut_by_mistake(others, by_maker),
                   seen('fireplace-doors', 'glass-doors/cover-opening', 'yes', fireplace),
+                  seen('damper-control', 'damper/from-room', 'yes', fireplace, no_fire, a_damper),
+                  not_seen('damper-present', 'damper/state', 'removed', fireplace, no_fire),
                   seen('damper-control', 'damper/from-room', 'yes', fireplace,
-                       ('gas/appliance', is_('none'))),
+                       ('gas/appliance', is_('log-lighter')),
+                       ('gas/damper-by-maker', is_('no')), a_damper),
+                  seen('exterior-air', 'air/duct-state', 'connected', fireplace,
+                       ('air/on-inner-slab', is_('no'))),
                   seen('air-damper', 'air/damper-tight', 'yes', fireplace,
                        ('air/duct-state', is_('connected'))),
                   Rule('air-area', 'air/area', 'at-least',
@@ -244,13 +284,17 @@ def national(standard):
 def older(standard):
     if standard == UPC:
         fireplace = ('gas/appliance', isnt('room-heater'))
+        heater = ('gas/appliance', is_('room-heater'))
         return [seen('gas-valve-place', 'gas/valve-place', 'in-room', ANY, fireplace),
-                at_most('gas-valve-distance', 'gas/valve-distance', 4 * FT, ANY, fireplace),
-                at_most('gas-heater-valve-distance', 'gas/valve-distance', 3 * FT,
-                        ('gas/appliance', is_('room-heater')))]
+                at_most('gas-valve-distance', 'gas/valve-distance', 4 * FT, ANY, fireplace, THERE),
+                at_most('gas-heater-valve-distance', 'gas/valve-distance', 3 * FT, heater, THERE),
+                not_seen('gas-valve-present', 'gas/valve-place', 'none', heater),
+                seen('gas-valve-upstream', 'gas/valve-upstream', 'yes', heater, THERE)]
     if standard == MASSACHUSETTS:
         return [seen('damper-removed-or-welded', 'damper/state', 'fixed-open', LOGS, CHIMNEY,
-                     ('damper/state', isnt('removed')))]
+                     ('damper/state', isnt('removed'))),
+                seen('damper-removed-or-welded', 'damper/state', 'removed', LOGS, CHIMNEY,
+                     ('damper/state', is_('removed')))]
     return [seen('gas-pipe-entry', 'gas-pipe/entry', 'sealed', ANY,
                  ('gas/appliance', isnt('room-heater')))]
 
@@ -271,8 +315,9 @@ def rules_of(standard):
     if standard in (NFPA, CALIFORNIA):
         return national(standard)
     if standard == IFGC_2009:
-        return [sealed_off(), seen('insert-into-flue', 'insert/into-flue', 'yes', kind('insert'),
-                                   ('insert/in-factory-built', is_('no')))]
+        return shared_flue() + [
+            sealed_off(), seen('insert-into-flue', 'insert/into-flue', 'yes', kind('insert'),
+                               ('insert/in-factory-built', is_('no')))]
     if standard in (UPC, UMC, CABO, MASSACHUSETTS):
         return older(standard)
     return practice() if standard == COMMON else []

@@ -343,6 +343,11 @@ class Maker:
         liner = self.source.one(LINERS)
         self.choose('flue.liner', liner)
         self.choose('flue.shape', rules.liner_shape(liner), 0.4)
+        if 'x' in liner and self.source.chance(0.3):
+            # Measured inside as well, within the liner and of about another ratio.
+            short, long = sorted(Fraction(side) for side in liner.split('x'))
+            self.put('flue.width', int((short - Fraction(5, 4)) * IN), 1)
+            self.put('flue.depth', near(self.source, int((long - Fraction(5, 4)) * IN)), 1)
 
     def flue_round(self):
         self.put('flue.diameter', near(self.source, self.needed(Fraction(1, 12)) * 9 // 8), 1)

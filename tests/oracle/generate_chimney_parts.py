@@ -7,7 +7,7 @@ from amounts import IN, IN2
 SEEN = {'lintel.noncombustible': (True, False), 'hearth.support-noncombustible': (True, False),
         'hearth.form-left': (True, False), 'firebox.air-chamber-ducted': (True, False),
         'damper.ferrous': (True, False), 'damper.from-room': (True, False),
-        'damper.state': ('working', 'stuck', 'removed', 'fixed-open'),
+        'damper.state': ('working', 'working', 'stuck', 'removed', 'fixed-open', 'blocked-open'),
         'fireplace.space-fill': ('empty', 'noncombustible', 'combustible'),
         'chimney.space-fill': ('empty', 'noncombustible', 'combustible'),
         'chimney.cap': ('complete', 'lacking', 'none'),
@@ -18,7 +18,8 @@ SEEN = {'lintel.noncombustible': (True, False), 'hearth.support-noncombustible':
         'cleanout.cover-noncombustible': (True, False)}
 SOMETIMES = {'chimney.corbel-second-storey': (True, False), 'chimney.offset': (True, True, False),
              'chimney.one-wythe': (True, True, False),
-             'gas.appliance': ('none', 'none', 'log-set'), 'insert.in-factory-built': (True, False)}
+             'gas.appliance': ('none', 'log-lighter', 'room-heater', 'insert', 'log-set'),
+             'insert.in-factory-built': (True, False)}
 # Of what few surveys ask about: recorded nearly always.
 SELDOM = ('firebox.air-chamber-ducted', 'chimney.pellet-flue')
 INTO = ('masonry-chimney', 'masonry-chimney', 'fireplace-chimney', 'open-fireplace-flue',
@@ -50,7 +51,7 @@ def connector(maker):
         maker.put('connector.diameter', max(IN, across))
     elif not flue or 'shape' in flue or 'liner' in flue:
         maker.put('connector.area', source.one((49, 50, 51, 78, 113)) * IN2)
-    if source.chance(0.5):
+    if source.chance(0.7):
         maker.choose('connector.several', source.chance(0.8))
         maker.put('connector.others-area', source.one((0, 28, 50, 79)) * IN2)
 

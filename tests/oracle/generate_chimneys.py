@@ -13,7 +13,7 @@ WALLS = {'firebox.wall-thickness': (8, 10), 'firebox.lining-thickness': (2,),
          'fireplace.front-clearance': (2,), 'fireplace.side-clearance': (2,),
          'fireplace.back-clearance': (4,), 'fireplace.wall-contact-distance': (12,),
          'fireplace.fireblock-depth': (1,), 'footing.thickness': (12,), 'footing.projection': (6,)}
-CHIMNEY = {'chimney.wall-thickness': (4,), 'chimney.flue-spacing': (4,),
+CHIMNEY = {'chimney.wall-nominal': (4,), 'chimney.flue-spacing': (4,),
            'chimney.joint-stagger': (4,), 'chimney.clearance': (1, 2),
            'chimney.wall-contact-distance': (8, 12), 'chimney.trim-distance': (8, 12),
            'chimney.corner-overlap': (1,), 'chimney.corbel-projection': (4, 6),
@@ -28,12 +28,15 @@ FLAGS = ('chimney.changes-size', 'chimney.listed-for-contact', 'chimney.in-mason
          'chimney.trim-abuts', 'chimney.meets-ridge', 'fireplace.listed-for-contact',
          'fireplace.in-masonry-wall',
          'spark-arrestor.present', 'rain-cap.present', 'air.room-pressurized', 'air.duct-listed',
-         'accessories.present')
-SEEN = {'smoke-chamber.parged': (True, False), 'cricket.present': (True, False),
+         'accessories.present', 'heater.ceiling-combustible')
+SEEN = {'smoke-chamber.parged': (True, False), 'chimney.wall-solid': (True, False),
+        'chimney.lining-approved': (True, False), 'cricket.present': (True, False),
         'accessories.by-listing': (True, False), 'air.intake-above-firebox': (True, False),
-        'air.outlet-closable': (True, False), 'factory.through-insulation': (True, False),
-        'factory.hearth-distinguishable': (True, False), 'flue.lining': ('sound', 'none'),
-        'listing.label': ('listed', 'no-label'),
+        'air.outlet-closable': (True, False), 'air.outlet-embers': (True, False),
+        'factory.through-insulation': (True, False),
+        'factory.hearth-distinguishable': (True, False),
+        'flue.lining': ('sound', 'none', 'missing'), 'factory.manual-silent': (True, False),
+        'listing.label': ('listed', 'no-label', 'no-label'),
         'air.intake-place': ('outdoors', 'ventilated-space', 'indoors'),
         'air.outlet-place': ('firebox', 'hearth-level', 'elsewhere'),
         'air.duct-state': ('connected', 'connected', 'missing', 'blocked')}
@@ -41,11 +44,12 @@ CHOSEN = {'firebox.lining': ('none', 'firebrick', 'other'),
           'smoke-chamber.lining': ('none', 'firebrick', 'clay'),
           'chimney.construction': ('masonry', 'factory-built'),
           'chimney.place': ('interior', 'exterior'),
-          'chimney.liner': ('clay', 'listed-system', 'other'),
+          'chimney.liner': ('clay', 'listed-system', 'other', 'stainless'),
           'chimney.corbel': ('none', 'one-side', 'both-sides'),
           'chimney.flues': ('single', 'separate', 'touching')}
-KINDS = ('factory-built-fireplace', 'steel-fireplace-unit', 'steel-fireplace-unit',
-         'masonry-heater', 'masonry-heater', 'stove', 'stove', 'pellet-stove')
+KINDS = ('factory-built-fireplace', 'factory-built-fireplace', 'steel-fireplace-unit',
+         'steel-fireplace-unit', 'masonry-heater', 'masonry-heater', 'stove', 'stove',
+         'pellet-stove')
 SLOPES = ((12, 12), (8, 12), (6, 12), (4, 12), (3, 12), (7, 12), (5, 24), (1, 3))
 
 
@@ -139,7 +143,9 @@ def factory(maker):
     maker.put('flue.bends', source.whole(2, 6))
     maker.put('factory.shield-above-insulation', generate.near(source, 2 * IN))
     fine(maker, 'factory.shield-thickness', (187 * IN // 10000,))
-    for path in ('listing.hearth-front', 'listing.hearth-side'):
+    maker.put('listing.chimney-elbows', source.whole(2, 6), 0.5)
+    maker.put('listing.chimney-offset', source.one((15, 30, 45)) * DEGREE, 0.5)
+    for path in ('listing.hearth-front', 'listing.hearth-side', 'listing.heater-clearance'):
         maker.put(path, generate.near(source, 16 * IN), 0.5)
 
 

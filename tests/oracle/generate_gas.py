@@ -26,7 +26,9 @@ FLAGS = ('gas.valve-upstream', 'gas.valve-by-listing', 'gas.valve-identified',
          'gas.valve-serves-others', 'gas.open-pipe', 'gas.thermostat',
          'gas.screen', 'gas.working-flue', 'gas.room-volume', 'gas.listed-in-fireplace',
          'gas.wall-mounted', 'gas.oxygen-shutoff', 'gas.more-heaters', 'gas.sole-heat',
-         'gas.on-fireplace-flue', 'gas.fireplace-sealed', 'insert.into-flue',
+         'gas.on-fireplace-flue', 'gas.fireplace-sealed', 'gas.damper-by-maker', 'insert.into-flue',
+         'air.on-inner-slab', 'gas.flue-access', 'gas.in-manufactured-home',
+         'gas.listed-for-manufactured-home', 'gas.listed-for-flue', 'gas.into-flue',
          'insert.in-factory-built', 'damper.from-room', 'air.damper-tight',
          'glass-doors.cover-opening', 'alarms.co-near-bedrooms', 'alarms.co-in-bedroom')
 KINDS = ('masonry-fireplace', 'factory-built-fireplace', 'insert', 'steel-fireplace-unit', 'stove')

@@ -61,6 +61,11 @@ class Older(generate.Maker):
         self.put('firebox.wall-thickness',
                  near(self.source, self.source.one((8 * IN, 13 * IN // 2))))
         self.put('firebox.joint-width', near(self.source, IN // 4, spread=IN))
+        if self.source.chance(0.5):
+            self.put('hearth.extension-thickness', near(self.source, 4 * IN))
+        self.put('firebox.air-gap', near(self.source, IN, spread=IN))
+        self.choose('damper.gauge', self.source.one((11, 12, 13)), 0.8)
+        self.choose('damper.state', self.source.one(('working', 'removed')), 0.8)
         for side in ('front', 'side', 'back'):
             self.put(f'fireplace.{side}-clearance', near(self.source, 2 * IN, spread=2 * IN))
 

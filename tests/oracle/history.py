@@ -3,15 +3,16 @@
 
 - Farmers' Bulletin 1230 (about 1921): 13 in2 of flue for each ft2 of opening; also said to be 1/10
 - Farmers' Bulletin 1889 (1941): lined flue of a chimney of 22 ft and more 1/12, otherwise 1/10;
-  hearth 16 in from the breast, 8 in at each side, 4 in thick; mantel 8 in; walls 8 in, of stone
-  12 in
+  hearth 16 in from the breast, 8 in at each side, 4 in thick there; mantel 8 in; walls 8 in, of
+  stone 12 in
 - National Board of Fire Underwriters (1950s): 20 in from the breast, 12 in at each side, hearth and
   support 6 in, for every opening
 - Solon, Ohio: hearth 20 in, 16 in, 4 in thick; flue 45 in2; walls 6 1/2 in
 - Norton, Ohio (1981): flue 70 in2; 1/12 above 22 ft, 1/10 below; exactly 22 ft not covered
 - Uniform Building Code, Lake Forest, Illinois (1994): round 1/12, least 50 in2; other 1/10, least
   64 in2; unlined 1/8, least 100 in2 (UBC alone); chimney 14 ft above the damper (Lake Forest alone)
-- Uniform Building Code, as a handout has it: damper 90 % of the flue; 2 in from the walls
+- Uniform Building Code, as a handout has it: damper 90 % of the flue, of 12 gauge; 2 in from the
+  walls
 - Wisconsin: as the UBC, but least 75 in2; hearth 4 in; linings that touch staggered by 7 in, as in
   Lake Forest
 - Minimum Property Standards: 1/8 where the chimney is under 15 ft above the throat, else 1/10
@@ -22,7 +23,7 @@
   CABO, Technical Notes 19A (with a firestop 1 in deep), Florida 2023 (above; beside as the Standard
   Building Code); NFPA 211 and Standard Building Code: above 6 in, 12 in where it projects more
   than 1 1/2 in; Standard Building Code beside: 6 in, and the projection where it is more
-- Technical Notes 19: walls 8 in, joints 1/4 in
+- Technical Notes 19: walls 8 in, joints 1/4 in, air gap 1 in behind the brick
 - IRC 2003 R1001.6: chimney 3 ft above the roof, 2 ft above any part of the building within 10 ft
 """
 from fractions import Fraction
@@ -62,7 +63,8 @@ def by_height(survey, key, height, shorter, taller, gap):
 
 def with_least(survey, round_least, sided_least):
     opening = survey.opening()
-    shape = choice(survey, 'flue/shape')
+    liner = choice(survey, 'flue/liner')
+    shape = rules.liner_shape(liner) if liner else choice(survey, 'flue/shape')
     if survey.has('flue/diameter') or shape == 'round':
         part, lowest = Fraction(1, 12), round_least
     elif shape or survey.has('flue/width', 'flue/depth'):
@@ -171,7 +173,8 @@ def bulletin_1941(survey, brick):
                         {key: (22 * FT,)}),
                area_row(survey, 'flue-area', scaled(survey.opening(), Fraction(1, 10)),
                         every(brick, same(lining, 'none'))),
-               least(survey, 'hearth-thickness', 'hearth/thickness', 4 * IN, brick),
+               least(survey, 'hearth-extension-thickness', 'hearth/extension-thickness', 4 * IN,
+                     brick),
                *(least(survey, 'firebox-wall', 'firebox/wall-thickness', inches * IN,
                        every(brick, same(choice(survey, 'firebox/walls', 'brick'), built)))
                  for built, inches in (('brick', 8), ('stone', 12)))])
@@ -184,7 +187,8 @@ def nbfu(survey, brick):
 
 def solon(survey, brick):
     return (flat_hearth(survey, 20 * IN, 16 * IN, brick, False)
-            + [least(survey, 'hearth-thickness', 'hearth/thickness', 4 * IN, brick),
+            + [least(survey, 'hearth-extension-thickness', 'hearth/extension-thickness', 4 * IN,
+                     brick),
                area_row(survey, 'flue-area-least', fixed(45 * IN2), brick),
                least(survey, 'firebox-wall', 'firebox/wall-thickness', 13 * IN // 2, brick)])
 
@@ -231,7 +235,15 @@ def ubc(survey, brick):
                         every(brick, other(lining, 'none'))),
                area_row(survey, 'flue-area', unlined, every(brick, same(lining, 'none'))),
                amount('damper-area', 'damper/area', 'at-least', brick, survey.one('damper/area'),
-                      flue, 'area')])
+                      flue, 'area'),
+               amount('damper-gauge', 'damper/gauge', 'at-most',
+                      every(brick, other(choice(survey, 'damper/state'), 'removed')),
+                      count_of(survey, 'damper/gauge'), fixed(12), 'count')])
+
+
+def count_of(survey, key):
+    value = survey.choices.get(key)
+    return None if value is None else fixed(int(value))
 
 
 def fha(survey, brick):
@@ -279,6 +291,7 @@ def notes_19(survey, brick):
     return ((stepped_hearth(survey, brick) if by_area
              else flat_hearth(survey, 16 * IN, 8 * IN, brick, False))
             + [least(survey, 'firebox-wall', 'firebox/wall-thickness', 8 * IN, brick),
+               least(survey, 'firebox-air-gap', 'firebox/air-gap', IN, brick),
                amount('firebox-joint', joint, 'at-most', brick, survey.one(joint),
                       fixed(IN // 4))])
 
@@ -332,6 +345,7 @@ rules.QUANTITIES.update({
     'flue.above-hearth': 'length', 'flue.above-throat': 'length', 'flue.above-damper': 'length',
     'hearth.facing': 'length', 'hearth.from-facing': 'length', 'hearth.with-support': 'length',
     'firebox.wall-thickness': 'length', 'firebox.joint-width': 'length',
+    'firebox.air-gap': 'length',
     'fireplace.front-clearance': 'length', 'fireplace.side-clearance': 'length',
     'fireplace.back-clearance': 'length', 'chimney.joint-stagger': 'length',
     'chimney.height-above-roof': 'length', 'fireplace.fireblock-depth': 'length'})

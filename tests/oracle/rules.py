@@ -7,18 +7,20 @@ cannot be repeated here. Where each number is from:
 - IRC 2012, 2015, 2018, 2021, 2024 (all alike unless an edition is named)
   - R1001.6: firebox 20 in deep; throat 8 in high, 4 in deep; passages no less than the flue
   - R1001.6 exception (Rumford): 12 in deep and a third of the opening's width; throat 12 in above
-    the lintel and a twentieth of the opening
+    the lintel and a twentieth of the opening; it takes the place of depth and throat alone: damper
+    and smoke chamber stay no less than the flue, or, by the other reading, give way as well
   - R1001.7: lintel bears on 4 in at each end; throat 8 in above the lintel
   - R1001.8.1: smoke chamber no higher than the opening is wide; 45 degrees, 30 where corbeled
   - R1001.9.1: hearth 4 in thick
   - R1001.9.2: hearth extension 2 in thick; 3/8 in where the firebox is raised by 8 in
   - R1001.10, Table R1001.1 items B, C: hearth extension 16 in in front and 8 in at the sides; 20 in
     and 12 in from an opening of 6 ft2 on (864 in2, inclusive)
-  - R1001.11 exception 3: abutting trim 12 in from the lining; in 2024 8 in, 12 in from 6 ft2 on
+  - R1001.11 exception 3: abutting trim 12 in from the lining; in 2024 8 in, 12 in from 6 ft2 on;
+    not asked of a fireplace listed for contact (exception 1)
   - R1001.11 exception 4: no trim within 6 in; within 12 in projection an eighth of the distance
   - R1003.15.1: flue of the opening 1/12 round, 1/10 square, 1/10 rectangular, 1/8 from 2:1 on; the
-    base of the aspect ratio is not stated, so the liner of 4.5 x 8.5 in is read both ways: 1.89
-    outside, above 2 inside
+    base of the aspect ratio is not stated: of a named liner the nominal outside size is taken,
+    and the liner of 4.5 x 8.5 in is read both ways: 1.89 outside, above 2 inside
   - Table R1003.14(1): net areas of round liners
   - Table R1003.14(2): net areas of rectangular liners
 - common practice, no publication: the insert's label decides; without a label 16 in in front and
@@ -48,6 +50,7 @@ NUMBERS = {
     'throat-height': {'limit': 8 * IN},
     'throat-depth': {'limit': 4 * IN},
     'passage-area': {'ratio': Fraction(1)},
+    'rumford-passage': {'ratio': Fraction(1)},
     'rumford-depth': {'least': 12 * IN, 'ratio': Fraction(1, 3)},
     'rumford-throat-height': {'limit': 12 * IN},
     'rumford-throat-area': {'ratio': Fraction(1, 20)},
@@ -287,11 +290,6 @@ def flue_fractions(survey, numbers):
     shape, liner = survey.choices.get('flue/shape'), survey.choices.get('flue/liner')
     if liner and shape and liner_shape(liner) != shape:
         raise Contradiction(f'a {shape} flue with liner {liner}')
-    if survey.has('flue/diameter'):
-        return [(None, fixed(numbers['round']))]
-    if survey.has('flue/width', 'flue/depth'):
-        return [(None, Expression(('flue/width', 'flue/depth'),
-                                  lambda point: _by_inside(point, numbers)))]
     if liner in ROUND_LINERS:
         return [(None, fixed(numbers['round']))]
     if liner == AMBIGUOUS:
@@ -299,6 +297,11 @@ def flue_fractions(survey, numbers):
                 ('inside', fixed(numbers['long']))]
     if liner:
         return [(None, fixed(_by_outside(liner, numbers)))]
+    if survey.has('flue/diameter'):
+        return [(None, fixed(numbers['round']))]
+    if survey.has('flue/width', 'flue/depth'):
+        return [(None, Expression(('flue/width', 'flue/depth'),
+                                  lambda point: _by_inside(point, numbers)))]
     if shape in ('round', 'square'):
         return [(None, fixed(numbers[shape]))]
     return [(None, None)]
@@ -384,12 +387,18 @@ def masonry_rows(survey, numbers, standard):
     for index in range(survey.trim or 0):
         rows += trim_rows(survey, numbers, standard, f'trim/{index}')
     if survey.trim is None:
-        rows += [row(rule, 'trim', relation, None, None)
+        rows += [row(rule, 'trim', relation, None, None,
+                     applies=rule != 'trim-abutting' or not for_contact(survey))
                  for rule, relation in (('trim-abutting', 'at-least'),
                                         ('trim-distance', 'at-least'),
                                         ('trim-projection', 'at-most'))]
     return rows + [flue_row(survey, fraction, reading)
                    for reading, fraction in flue_fractions(survey, numbers['flue-area'])]
+
+
+def for_contact(survey):
+    """Exception 1: what is listed for contact needs no clearance, and so no exception 3 to it."""
+    return known(survey, 'fireplace/listed-for-contact')
 
 
 def least(survey, numbers, rule, key, **more):
@@ -420,7 +429,12 @@ def rumford_rows(survey, numbers):
                                 lambda point: max(depth['least'], width.value(point)))
     area = scaled(survey.opening(), numbers['rumford-throat-area']['ratio'])
     throat = passages(survey)[0][1]
-    return [row('rumford-depth', 'firebox/depth', 'at-least', survey.one('firebox/depth'), deep,
+    stay = survey.readings.get('rumford-passages', 'stay') == 'stay'
+    flue = scaled(net_area(survey, circle_as_requirement), numbers['rumford-passage']['ratio'])
+    more = [row('rumford-passage', key, 'at-least', measured, flue, 'area', applies=applies)
+            for key, measured in passages(survey)[1:]] if stay else []
+    return more + [
+            row('rumford-depth', 'firebox/depth', 'at-least', survey.one('firebox/depth'), deep,
                 applies=applies),
             least(survey, numbers, 'rumford-throat-height', 'throat/above-lintel',
                   applies=applies),
@@ -467,7 +481,8 @@ def trim_rows(survey, numbers, standard, piece):
             else fixed(numbers['trim-abutting']['limit']))
     on_face = combustible and not abuts
     return [row('trim-abutting', piece + '/lining-distance', 'at-least',
-                survey.one(piece + '/lining-distance'), edge, applies=combustible and abuts),
+                survey.one(piece + '/lining-distance'), edge,
+                applies=combustible and abuts and not for_contact(survey)),
             least(survey, numbers, 'trim-distance', distance, applies=on_face),
             row('trim-projection', projection, 'at-most', survey.one(projection),
                 taper(survey, numbers['trim-projection'], distance), applies=on_face)]

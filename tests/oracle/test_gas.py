@@ -45,27 +45,46 @@ def same(shown, value, dimension):
     return abs(Fraction(shown['value']) - exact) <= PLACES / 2
 
 
+def differences(got, due):
+    """In which parts a finding differs from what is due."""
+    parts = ('verdict', 'relation') if due.verdict == 'not-applicable' else due._fields
+    return [f'{part} of {due.rule}: {got}\n    not {due}' for part in parts
+            if not (same(got.get(part), getattr(due, part), due.dimension)
+                    if part in ('required', 'measured', 'margin')
+                    else part == 'dimension' or got[part] == getattr(due, part))]
+
+
+def verdict(finding):
+    return finding['verdict']
+
+
+def once(findings, verdict):
+    """Without all but one that is unmeasured: rows that lack the same say so once."""
+    kept = [each for each in findings if verdict(each) != 'unmeasured']
+    return kept + [each for each in findings if verdict(each) == 'unmeasured'][:1]
+
+
 def compare(line, report):
     """Everything in which the findings about gas differ from the oracle's."""
     if 'findings' not in report:
         return [f'no findings: {report}']
     found, document = [], generate.read(line)
-    have = {}
+    have, wanted = {}, {}
     for finding in report['findings']:
         have.setdefault((finding['standard'], finding['rule']), []).append(finding)
     for standard in document['standards']:
         for due in gas.findings(document, standard):
-            got = have.get((standard, due.rule), [])
-            if [each['subject'] for each in got] != [due.subject]:
-                found.append(f'{due.rule} of {standard}: {got}, not {due}')
-                continue
-            parts = ('verdict', 'relation') if due.verdict == 'not-applicable' else due._fields
-            for part in parts:
-                equal = (same(got[0].get(part), getattr(due, part), due.dimension)
-                         if part in ('required', 'measured', 'margin')
-                         else part == 'dimension' or got[0][part] == getattr(due, part))
-                if not equal:
-                    found.append(f'{part} of {due.rule}: {got[0]}\n    not {due}')
+            wanted.setdefault((standard, due.rule), []).append(due)
+    for key, dues in wanted.items():
+        left, dues = once(have.get(key, []), verdict), once(dues, lambda due: due.verdict)
+        if [each['subject'] for each in left] != [due.subject for due in dues]:
+            found.append(f'{key}: {left}, not {dues}')
+            continue
+        for due in dues:
+            # A rule may have several rows; each due finding takes the one that is most like it.
+            nearest = min(left, key=lambda each, due=due: len(differences(each, due)))
+            found += differences(nearest, due)
+            left = [each for each in left if each is not nearest]
     return found
 
 

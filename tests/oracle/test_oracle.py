@@ -101,6 +101,19 @@ def told_here(finding):
     return finding['rule'] in generate.rules_of(finding['standard'])
 
 
+def verdict_of(finding):
+    return finding['verdict']
+
+
+def only_applying(findings, key, verdict):
+    """Of rows of one rule on one subject those that apply; where none does, one of them."""
+    rows = {}
+    for each in findings:
+        rows.setdefault(key(each), []).append(each)
+    return [each for same in rows.values()
+            for each in ([one for one in same if verdict(one) != 'not-applicable'] or same[:1])]
+
+
 def compare(line, report):
     """Everything in which a report differs from the oracle."""
     document, found = generate.read(line), []
@@ -109,8 +122,9 @@ def compare(line, report):
     if 'findings' not in report:
         return [f'no findings: {report}']
     want = {(each.standard, each.rule, each.subject, each.reading or ''): each
-            for each in expected}
-    findings = [each for each in report['findings'] if told_here(each)]
+            for each in only_applying(expected, lambda each: each[:3], lambda each: each.verdict)}
+    findings = only_applying([each for each in report['findings'] if told_here(each)],
+                             lambda each: key_of(each)[:3], verdict_of)
     have = {key_of(each): each for each in findings}
     if len(have) != len(findings):
         found.append('a finding came twice')
@@ -426,9 +440,11 @@ class Tolerances(Case):
         judged = streamed(points, '--all')
         problems = []
         for index, report in enumerate(reports):
-            whole = {key_of(each): each['verdict'] for each in report['findings']}
+            whole = {key_of(each): verdict_of(each)
+                     for each in only_applying(report['findings'], key_of, verdict_of)}
             for at in range(index * self.POINTS, (index + 1) * self.POINTS):
-                for each in filter(told_here, next(judged).get('findings', ())):
+                told = filter(told_here, next(judged).get('findings', ()))
+                for each in only_applying(told, key_of, verdict_of):
                     said = whole.get(key_of(each))
                     rumford = each['rule'] in rules.ORDINARY + rules.EXCEPTION
                     forbidden = self.SETTLED if rumford else self.FORBIDDEN

@@ -27,6 +27,8 @@ static const struct ingle_rule rules_19[] = {
      .follows = BY_AREA, .reading = "The larger hearth that some codes of the time asked for."},
     {MATTER_FIREBOX_WALL, "combustion chamber", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(8)}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_FIREBOX_AIR_GAP, "combustion chamber", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(1)}, .when = {MASONRY_FIREPLACE}},
     {MATTER_FIREBOX_JOINT, "combustion chamber", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
      .numbers = {INCHES_AND(0, 1, 4)}, .when = {MASONRY_FIREPLACE}},
 };
@@ -43,7 +45,7 @@ static const struct ingle_rule rules_19a[] = {
 };
 
 static const struct ingle_standard editions[] = {
-    {.id = "bia-1980", .title = "Brick Industry Association, Technical Notes 19",
+    {.id = "bia-1980", .title = "Brick Industry Association, Technical Notes 19 of",
      .place = "United States",
      .note = "Brick Industry Association, Technical Notes 19 (1980): advice of its day, no code.",
      .unit = UNIT_INCH, .edition = 1980, .rules = rules_19, .rule_count = COUNT_OF(rules_19)},

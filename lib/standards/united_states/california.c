@@ -11,6 +11,17 @@
 #define LOGS_SECTION "CMC 907.1 to 907.3"
 #define ENERGY_SECTION "Energy Code 150.0(e)1"
 
+#define BLOCKED_SECTION "CMC Appendix E 602.1.1.3, " ENERGY_SECTION "C exception"
+#define BLOCKED_READING                                                                        \
+    "Asked of gas logs, log lighters and decorative appliances where the mechanical code or " \
+    "the appliance's instructions require the damper blocked open. The mechanical code is "   \
+    "read as doing so for logs that are not listed."
+#define CONTROL_READING                                                                       \
+    "Not asked above gas logs or a gas insert, which may need the damper blocked open, nor " \
+    "above a log lighter whose instructions require that."
+#define BLOCKED_BY_MAKER {QUANTITY_GAS_DAMPER_BY_MAKER, IS, true}
+
+#define A_DAMPER {QUANTITY_DAMPER_STATE, IS_NOT, CHOICE_DAMPER_STATE_REMOVED}
 #define NOT_A(kind) {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_##kind}
 
 static const struct ingle_table damper_table = DAMPER_TABLE("CMC Table 907.2");
@@ -44,6 +55,8 @@ static const struct ingle_rule rules[] = {
      .numbers = {false}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},
     {MATTER_GAS_SCREEN, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},
+    {MATTER_GAS_MANUFACTURED_HOME, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY, IN_MANUFACTURED_HOME}},
     {MATTER_GAS_ROOM, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_GAS_ROOM_OTHER}, .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_UNLISTED}},
     {MATTER_GAS_ROOM_VOLUME, LOGS_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
@@ -56,11 +69,17 @@ static const struct ingle_rule rules[] = {
     {MATTER_DAMPER_OPEN_AREA_LISTED, "CMC 907.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_by_listing, .inputs = {QUANTITY_LISTING_DAMPER_OPENING},
      .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_LISTED}},
-    {MATTER_DAMPER_FOR_GAS, "CMC Appendix E 602.1.1.3, " ENERGY_SECTION "C exception",
-     INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed, .numbers = {CHOICE_DAMPER_STATE_WORKING},
-     .when = {ANY_GAS, UP_THE_CHIMNEY},
-     .reading = "Asked for gas logs, log lighters and decorative appliances where the mechanical "
-                "code or the appliance's instructions require the damper blocked open."},
+    {MATTER_DAMPER_FOR_GAS, BLOCKED_SECTION ", CMC Table 907.2", INGLE_BASIS_READ, INGLE_IS_NOT,
+     &formula_observed, .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_UNLISTED}, .reading = BLOCKED_READING},
+    {MATTER_DAMPER_FOR_GAS, BLOCKED_SECTION, INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_LISTED, BLOCKED_BY_MAKER}, .reading = BLOCKED_READING},
+    {MATTER_DAMPER_FOR_GAS, BLOCKED_SECTION, INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {ANY_GAS, NO_GAS_LOGS, NO_GAS_INSERT, NO_GAS_HEATER, UP_THE_CHIMNEY,
+              BLOCKED_BY_MAKER},
+     .reading = BLOCKED_READING},
 
     /* Energy. */
     {MATTER_FIREPLACE_DOORS, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
@@ -68,8 +87,23 @@ static const struct ingle_rule rules[] = {
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER)}},
     {MATTER_DAMPER_CONTROL, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
-     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER), NO_GAS},
-     .reading = "Where nothing burns gas, which may need the damper blocked open."},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              NO_GAS_LOGS, NO_GAS_INSERT, NO_LOG_LIGHTER, A_DAMPER},
+     .reading = CONTROL_READING},
+    {MATTER_DAMPER_PRESENT, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_REMOVED},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              NO_GAS_LOGS, NO_GAS_INSERT, NO_LOG_LIGHTER},
+     .reading = CONTROL_READING},
+    {MATTER_DAMPER_CONTROL, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              LOG_LIGHTER, {QUANTITY_GAS_DAMPER_BY_MAKER, IS, false}, A_DAMPER},
+     .reading = CONTROL_READING},
+    {MATTER_EXTERIOR_AIR, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_AIR_DUCT_STATE_CONNECTED},
+     .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
+              {QUANTITY_AIR_ON_INNER_SLAB, IS, false}}},
     {MATTER_AIR_DAMPER, ENERGY_SECTION, INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
@@ -78,8 +112,7 @@ static const struct ingle_rule rules[] = {
      .numbers = {SQUARE_INCHES(6)},
      .when = {NOT_A(INSERT), NOT_A(STOVE), NOT_A(PELLET_STOVE), NOT_A(MASONRY_HEATER),
               {QUANTITY_AIR_DUCT_STATE, IS, CHOICE_AIR_DUCT_STATE_CONNECTED}},
-     .reading = "Held against an intake that is there. On a slab floor away from any outside wall "
-                "none is asked for."},
+     .reading = "Held against an intake that is there."},
 };
 
 static const struct ingle_standard editions[] = {

@@ -34,8 +34,9 @@ static const struct ingle_rule rules_1941[] = {
     {MATTER_HEARTH_SIDE, "on hearths", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(8)}, .when = {MASONRY_FIREPLACE},
      .reading = "The hearth is 16 in longer than the opening is wide: 8 in at each side."},
-    {MATTER_HEARTH_THICKNESS, "on hearths", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(4)}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_HEARTH_EXTENSION_THICKNESS, "on hearths", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(4)}, .when = {MASONRY_FIREPLACE},
+     .reading = "Said of the hearth that runs out before the fireplace."},
     {MATTER_TRIM_DISTANCE, "on mantels", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(8)}, .when = WOOD_TRIM},
     {MATTER_FIREBOX_WALL, "on fireplace walls", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
@@ -45,11 +46,11 @@ static const struct ingle_rule rules_1941[] = {
 };
 
 static const struct ingle_standard editions[] = {
-    {.id = "usda-fb1230-1921", .title = "Farmers' Bulletin 1230", .place = "United States",
+    {.id = "usda-fb1230-1921", .title = "Farmers' Bulletin 1230, of", .place = "United States",
      .note = "Farmers' Bulletin 1230 of the United States Department of Agriculture, about 1921: "
              "advice of its day, no code now.",
      .unit = UNIT_INCH, .edition = 1921, .rules = rules_1921, .rule_count = COUNT_OF(rules_1921)},
-    {.id = "usda-fb1889-1941", .title = "Farmers' Bulletin 1889", .place = "United States",
+    {.id = "usda-fb1889-1941", .title = "Farmers' Bulletin 1889, of", .place = "United States",
      .note = "Farmers' Bulletin 1889 of the United States Department of Agriculture, 1941: advice "
              "of its day, no code now.",
      .unit = UNIT_INCH, .edition = 1941, .rules = rules_1941, .rule_count = COUNT_OF(rules_1941)},

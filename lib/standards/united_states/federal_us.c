@@ -14,7 +14,7 @@ static const struct ingle_rule fha_mps[] = {
 };
 
 static const struct ingle_rule cpsc[] = {
-    {MATTER_LABEL_CLEARANCES, "16 CFR 1406.4", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+    {MATTER_LABEL_CLEARANCES, "1406.4", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
      .when = {NO_MASONRY_FIREPLACE,
               NO_MASONRY_HEATER,
@@ -28,7 +28,7 @@ static const struct ingle_standard editions[] = {
      .note = "Old Minimum Property Standards of the Federal Housing Administration: edition not "
              "seen; known from others that cite them.",
      .unit = UNIT_INCH, .rules = fha_mps, .rule_count = COUNT_OF(fha_mps)},
-    {.id = "cpsc-1406", .title = "Consumer Product Safety Commission, 16 CFR 1406",
+    {.id = "cpsc-1406", .title = "Consumer Product Safety Commission, 16 CFR",
      .place = "United States",
      .note = "16 CFR 1406, what makers of appliances for coal and wood have to state: its opening "
              "part was read; it has no number for a hearth.",

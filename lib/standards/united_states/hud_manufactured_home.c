@@ -73,7 +73,7 @@ static const struct ingle_rule rules[] = {
 };
 
 static const struct ingle_standard editions[] = {
-    {.id = "hud-manufactured-home", .title = "24 CFR 3280.709(g)", .place = "United States",
+    {.id = "hud-manufactured-home", .title = "24 CFR 3280", .place = "United States",
      .note = "24 CFR 3280.709(g), fireplaces and fireplace stoves in manufactured homes: from "
              "memory. Confirm every number in the regulation.",
      .unit = UNIT_INCH, .rules = rules, .rule_count = COUNT_OF(rules)},

@@ -11,9 +11,10 @@
 #include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
-#define DAMPER_READING                                                                      \
-    "Asked where nothing burns gas in the fireplace: for gas logs a damper that is fixed or "\
-    "taken out may be right."
+#define DAMPER_READING                                                                       \
+    "Asked where no gas logs or gas insert stand in the fireplace: for these a damper that " \
+    "is fixed or taken out may be right."
+#define NO_GAS_FIRE NO_GAS_LOGS, NO_GAS_INSERT
 
 #define FIRST_SECTION(first, later) first
 #define LATER_SECTION(first, later) later

@@ -16,9 +16,18 @@
 #include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
-#define FOR_SOLID_FUEL                                                                      \
-    "Asked where nothing burns gas in the fireplace: for gas logs a damper that is fixed or "\
-    "taken out may be right."
+#define FOR_SOLID_FUEL                                                                       \
+    "Asked where no gas logs or gas insert stand in the fireplace: for these a damper that " \
+    "is fixed or taken out may be right."
+#define NO_GAS_FIRE NO_GAS_LOGS, NO_GAS_INSERT
+
+#define NO_LABEL                                                                               \
+    "Where no label is to be found there is nothing to look up: the fireplace fails R1004.1, " \
+    "whatever its hearth."
+
+#define MANUAL_FIRST                                                                        \
+    "The chimney's own manual comes first; where it says nothing, 30 degrees and 4 elbows " \
+    "are the most."
 
 static const struct ingle_rule rules[] = {
     /* Firebox and throat. */
@@ -34,6 +43,11 @@ static const struct ingle_rule rules[] = {
      .role = ORDINARY,
      .reading = "Throat, open damper and smoke chamber are each compared with the flue's net "
                 "area."},
+    {MATTER_RUMFORD_PASSAGE, "R1001.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_FLUE_NET_AREA}, .numbers = {RATIO(1, 1)},
+     .when = {MASONRY_FIREPLACE, RUMFORD}, .follows = FOLLOWS(RUMFORD_PASSAGES, STAY),
+     .reading = "The exception takes the place of what is asked of depth and throat: damper and "
+                "smoke chamber stay."},
     {MATTER_RUMFORD_DEPTH, "R1001.6 exception", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_share_or_least, .inputs = {QUANTITY_OPENING_WIDTH},
      .numbers = {RATIO(1, 3), INCHES(12)}, .when = {MASONRY_FIREPLACE, RUMFORD},
@@ -77,12 +91,14 @@ static const struct ingle_rule rules[] = {
 
     /* Combustible trim. */
     {MATTER_TRIM_ABUTTING, "R1001.11 exception 3", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {INCHES(12)}, .when = {MASONRY_FIREPLACE, ABUTTING, COMBUSTIBLE},
+     &formula_fixed, .numbers = {INCHES(12)},
+     .when = {MASONRY_FIREPLACE, NO(FIREPLACE_LISTED_FOR_CONTACT), ABUTTING, COMBUSTIBLE},
      .until = 2021},
     {MATTER_TRIM_ABUTTING, "R1001.11 exception 3", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_by_opening_area, .inputs = {QUANTITY_OPENING_AREA},
      .numbers = {SQUARE_FEET(6), INCHES(8), INCHES(12)},
-     .when = {MASONRY_FIREPLACE, ABUTTING, COMBUSTIBLE}, .since = 2024},
+     .when = {MASONRY_FIREPLACE, NO(FIREPLACE_LISTED_FOR_CONTACT), ABUTTING, COMBUSTIBLE},
+     .since = 2024},
     {MATTER_TRIM_DISTANCE, "R1001.11 exception 4", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {INCHES(6)}, .when = {MASONRY_FIREPLACE, ON_FACE, COMBUSTIBLE}},
     {MATTER_TRIM_PROJECTION, "R1001.11 exception 4", INGLE_BASIS_READ, INGLE_AT_MOST,
@@ -131,14 +147,19 @@ static const struct ingle_rule rules[] = {
     {MATTER_STEEL_UNIT_AIR, "R1001.5.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {STEEL_UNIT, UNLISTED}},
     {MATTER_DAMPER_PRESENT, "R1001.7.1", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
-     .numbers = {CHOICE_DAMPER_STATE_REMOVED}, .when = {MASONRY_FIREPLACE, NO_GAS},
+     .numbers = {CHOICE_DAMPER_STATE_REMOVED}, .when = {MASONRY_FIREPLACE, NO_GAS_FIRE},
      .reading = FOR_SOLID_FUEL},
     {MATTER_DAMPER_METAL, "R1001.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {MASONRY_FIREPLACE, NO_GAS, A_DAMPER}, .reading = FOR_SOLID_FUEL},
+     .numbers = {true}, .when = {MASONRY_FIREPLACE, NO_GAS_FIRE, A_DAMPER},
+     .reading = FOR_SOLID_FUEL},
     {MATTER_DAMPER_CONTROL, "R1001.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {MASONRY_FIREPLACE, NO_GAS, A_DAMPER}, .reading = FOR_SOLID_FUEL},
+     .numbers = {true}, .when = {MASONRY_FIREPLACE, NO_GAS_FIRE, A_DAMPER},
+     .reading = FOR_SOLID_FUEL},
+    {MATTER_DAMPER_OPERABLE, "R1001.7.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {CHOICE_DAMPER_STATE_WORKING},
+     .when = {MASONRY_FIREPLACE, NO_GAS_FIRE, A_DAMPER}, .reading = FOR_SOLID_FUEL},
     {MATTER_DAMPER_HEIGHT, "R1001.7.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(8)}, .when = {MASONRY_FIREPLACE}},
+     .numbers = {INCHES(8)}, .when = {MASONRY_FIREPLACE, A_DAMPER}},
     {MATTER_SMOKE_CHAMBER_WALL, "R1001.8", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_with_or_without, .inputs = {QUANTITY_SMOKE_CHAMBER_LINING},
      .numbers = {INCHES(6), INCHES(8)}, .when = {MASONRY_FIREPLACE}},
@@ -162,6 +183,18 @@ static const struct ingle_rule rules[] = {
     {MATTER_FOOTING_BELOW_GRADE, "R1001.2, R1003.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {INCHES(12)},
      .when = {MASONRY_CHIMNEY, {QUANTITY_FOOTING_FROST_DEPTH, AT_MOST, 0}}},
+    /* Of a masonry fireplace under a factory-built chimney. */
+    {MATTER_FOOTING_THICKNESS, "R1001.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(12)}, .when = {MASONRY_FIREPLACE, OF_FACTORY_PARTS}},
+    {MATTER_FOOTING_PROJECTION, "R1001.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(6)}, .when = {MASONRY_FIREPLACE, OF_FACTORY_PARTS}},
+    {MATTER_FOOTING_BELOW_FROST, "R1001.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_FOOTING_FROST_DEPTH}, .numbers = {RATIO(1, 1)},
+     .when = {MASONRY_FIREPLACE, OF_FACTORY_PARTS,
+              {QUANTITY_FOOTING_FROST_DEPTH, MORE_THAN, 0}}},
+    {MATTER_FOOTING_BELOW_GRADE, "R1001.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(12)},
+     .when = {MASONRY_FIREPLACE, OF_FACTORY_PARTS, {QUANTITY_FOOTING_FROST_DEPTH, AT_MOST, 0}}},
 
     {MATTER_CHIMNEY_CORBEL, "R1003.5", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_share,
      .inputs = {QUANTITY_CHIMNEY_CORBELED_WALL}, .numbers = {RATIO(1, 2)},
@@ -210,12 +243,21 @@ static const struct ingle_rule rules[] = {
      .when = {MASONRY_CHIMNEY, YES(RAIN_CAP_PRESENT)}},
 
     /* Walls, linings, cleanout. */
-    {MATTER_CHIMNEY_WALL, "R1003.10", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(4)}, .when = {MASONRY_CHIMNEY}, .reading = "By the nominal thickness."},
+    {MATTER_CHIMNEY_WALL_NOMINAL, "R1003.10", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(4)}, .when = {MASONRY_CHIMNEY}},
+    {MATTER_CHIMNEY_WALL_SOLID, "R1003.10", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {MASONRY_CHIMNEY}},
     {MATTER_FLUE_LINED, "R1003.11", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
-     .numbers = {CHOICE_FLUE_LINING_NONE}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {CHOICE_FLUE_LINING_NONE}, .when = {MASONRY_CHIMNEY, NO_PARTS_MISSING}},
+    {MATTER_FLUE_LINED, "R1003.11", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_FLUE_LINING_MISSING}, .when = {MASONRY_CHIMNEY, PARTS_MISSING},
+     .reading = "Where parts of the lining are missing the chimney is not lined."},
+    {MATTER_LINING_APPROVED, "R1003.11, R1003.11.1", INGLE_BASIS_READ, INGLE_IS,
+     &formula_observed, .numbers = {true}, .when = {MASONRY_CHIMNEY, UNNAMED_LINER},
+     .reading = "Clay liners, listed lining systems and listed factory-built units for use within "
+                "masonry are named. Any other lining has to be approved for 1,800 °F."},
     {MATTER_LINER_START, "R1003.12", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(8)}, .when = {STOVE, BUILT_OF_MASONRY, CLAY_LINER}},
+     .numbers = {INCHES(8)}, .when = {NO_FIREPLACE, BUILT_OF_MASONRY, CLAY_LINER}},
     {MATTER_LINER_FROM_CHAMBER, "R1003.12", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {MASONRY_FIREPLACE, BUILT_OF_MASONRY, CLAY_LINER}},
     {MATTER_LINER_TOP, "R1003.12", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
@@ -262,13 +304,20 @@ static const struct ingle_rule rules[] = {
      .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), YES(CHIMNEY_IN_MASONRY_WALL)},
      .since = 2024},
     {MATTER_CHIMNEY_TRIM_ABUTTING, "R1003.18 exception 3", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {INCHES(12)}, .when = {MASONRY_CHIMNEY, YES(CHIMNEY_TRIM_ABUTS)},
+     &formula_fixed, .numbers = {INCHES(12)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), YES(CHIMNEY_TRIM_ABUTS)},
      .until = 2012},
     {MATTER_CHIMNEY_TRIM_ABUTTING, "R1003.18 exception 3", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {INCHES(8)}, .when = {MASONRY_CHIMNEY, YES(CHIMNEY_TRIM_ABUTS)},
-     .since = 2015},
+     &formula_fixed, .numbers = {INCHES(8)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), YES(CHIMNEY_TRIM_ABUTS)},
+     .since = 2015, .until = 2021},
+    {MATTER_CHIMNEY_TRIM_ABUTTING, "R1003.18 exception 3", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(8)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), YES(CHIMNEY_TRIM_ABUTS)},
+     .since = 2024, .reading = "Of any combustible material that abuts the chimney."},
     {MATTER_CHIMNEY_CORNER_OVERLAP, "R1003.18 exception 3", INGLE_BASIS_READ, INGLE_AT_MOST,
-     &formula_fixed, .numbers = {INCHES(1)}, .when = {MASONRY_CHIMNEY, YES(CHIMNEY_TRIM_ABUTS)},
+     &formula_fixed, .numbers = {INCHES(1)},
+     .when = {MASONRY_CHIMNEY, NO(CHIMNEY_LISTED_FOR_CONTACT), YES(CHIMNEY_TRIM_ABUTS)},
      .until = 2012},
 
     /* Cricket. */
@@ -276,7 +325,9 @@ static const struct ingle_rule rules[] = {
      .when = {MASONRY_CHIMNEY, NO(CHIMNEY_MEETS_RIDGE),
               {QUANTITY_CHIMNEY_WIDTH, MORE_THAN, INCHES(30)}}},
     {MATTER_CRICKET_OTHER, "R903.2.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {OF_FACTORY_PARTS, {QUANTITY_CHIMNEY_WIDTH, MORE_THAN, INCHES(30)}},
+     .numbers = {true},
+     .when = {OF_FACTORY_PARTS, NO(CHIMNEY_MEETS_RIDGE),
+              {QUANTITY_CHIMNEY_WIDTH, MORE_THAN, INCHES(30)}},
      .reading = "The width is that across the slope of the roof. It is asked for here of chimneys "
                 "that are not of masonry."},
     {MATTER_CRICKET_HEIGHT, "Table R1003.20", INGLE_BASIS_READ, INGLE_AT_LEAST,
@@ -292,27 +343,39 @@ static const struct ingle_rule rules[] = {
     {MATTER_LISTING_PLATE, "R1004.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_LISTING_LABEL_LISTED}, .when = {FACTORY_BUILT}},
     {MATTER_FACTORY_HEARTH_FRONT, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
-     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .when = {FACTORY_BUILT}},
+     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .when = {FACTORY_BUILT},
+     .reading = NO_LABEL},
     {MATTER_FACTORY_HEARTH_SIDE, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
-     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .when = {FACTORY_BUILT}},
+     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .when = {FACTORY_BUILT},
+     .reading = NO_LABEL},
     {MATTER_FACTORY_HEARTH_SEEN, "R1004.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {FACTORY_BUILT}},
+    /* Factory-built chimneys, whatever stands on them. */
     {MATTER_FACTORY_CHIMNEY_OFFSET, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {DEGREES(30)}, .when = {FACTORY_BUILT}, .until = 2021},
-    {MATTER_FACTORY_CHIMNEY_OFFSET, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {DEGREES(30)}, .when = {FACTORY_BUILT}, .since = 2024,
-     .reading = "R1005.9 lets the chimney's own manual come first."},
+     .numbers = {DEGREES(30)}, .when = {OF_FACTORY_PARTS}, .until = 2021},
+    {MATTER_FACTORY_CHIMNEY_OFFSET, "R1005.7, R1005.9", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_by_listing, .inputs = {QUANTITY_LISTING_CHIMNEY_OFFSET},
+     .when = {OF_FACTORY_PARTS, NO(FACTORY_MANUAL_SILENT)}, .since = 2024,
+     .reading = MANUAL_FIRST},
+    {MATTER_FACTORY_CHIMNEY_OFFSET, "R1005.7, R1005.9", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_fixed, .numbers = {DEGREES(30)},
+     .when = {OF_FACTORY_PARTS, YES(FACTORY_MANUAL_SILENT)}, .since = 2024,
+     .reading = MANUAL_FIRST},
     {MATTER_FACTORY_CHIMNEY_ELBOWS, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {4}, .when = {FACTORY_BUILT}, .until = 2021},
-    {MATTER_FACTORY_CHIMNEY_ELBOWS, "R1005.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {4}, .when = {FACTORY_BUILT}, .since = 2024,
-     .reading = "R1005.9 lets the chimney's own manual come first."},
+     .numbers = {4}, .when = {OF_FACTORY_PARTS}, .until = 2021},
+    {MATTER_FACTORY_CHIMNEY_ELBOWS, "R1005.7, R1005.9", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_by_listing, .inputs = {QUANTITY_LISTING_CHIMNEY_ELBOWS},
+     .when = {OF_FACTORY_PARTS, NO(FACTORY_MANUAL_SILENT)}, .since = 2024,
+     .reading = MANUAL_FIRST},
+    {MATTER_FACTORY_CHIMNEY_ELBOWS, "R1005.7, R1005.9", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_fixed, .numbers = {4}, .when = {OF_FACTORY_PARTS, YES(FACTORY_MANUAL_SILENT)},
+     .since = 2024, .reading = MANUAL_FIRST},
     {MATTER_INSULATION_SHIELD_HEIGHT, "R1005.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(2)}, .when = {FACTORY_BUILT, YES(FACTORY_THROUGH_INSULATION)},
+     .numbers = {INCHES(2)}, .when = {OF_FACTORY_PARTS, YES(FACTORY_THROUGH_INSULATION)},
      .since = 2018},
     {MATTER_INSULATION_SHIELD_STEEL, "R1005.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES_AND(0, 187, 10000)},
-     .when = {FACTORY_BUILT, YES(FACTORY_THROUGH_INSULATION)}, .since = 2018},
+     .when = {OF_FACTORY_PARTS, YES(FACTORY_THROUGH_INSULATION)}, .since = 2018},
 
     /* Masonry heaters. */
     {MATTER_HEATER_CLEARANCE, "R1002.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
@@ -324,7 +387,11 @@ static const struct ingle_rule rules[] = {
     {MATTER_THICK_HEATER_CHANNEL, "R1002.5 exception 1", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {INCHES(5)}, .when = {HEATER, UNLISTED}, .role = EXCEPTION},
     {MATTER_THICK_HEATER_CEILING, "R1002.5 exception 1", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {INCHES(8)}, .when = {HEATER, UNLISTED}, .role = EXCEPTION},
+     &formula_fixed, .numbers = {INCHES(8)},
+     .when = {HEATER, UNLISTED, YES(HEATER_CEILING_COMBUSTIBLE)}, .role = EXCEPTION},
+    {MATTER_HEATER_CLEARANCE, "R1002.5 exception 2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_by_listing, .inputs = {QUANTITY_LISTING_HEATER_CLEARANCE},
+     .when = {HEATER, LISTED_UNIT}, .reading = "Listed to UL 1482, or from 2015 to EN 15250."},
     {MATTER_HEATER_FLOOR, "R1002.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(4)}, .when = {HEATER}},
 
@@ -333,20 +400,30 @@ static const struct ingle_rule rules[] = {
      .numbers = {CHOICE_AIR_DUCT_STATE_CONNECTED},
      .when = {AN_OPEN_FIREPLACE, NO(AIR_ROOM_PRESSURIZED)}},
     {MATTER_AIR_AREA, "R1006.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {SQUARE_INCHES(6)}, .when = {AN_OPEN_FIREPLACE, NO_FACTORY_BUILT, SUPPLIED}},
+     .numbers = {SQUARE_INCHES(6)},
+     .when = {MASONRY_FIREPLACE, NO(FIREPLACE_LISTED_FOR_CONTACT), SUPPLIED}},
+    {MATTER_AIR_AREA, "R1006.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {SQUARE_INCHES(6)},
+     .when = {UNLISTED, AN_OPEN_FIREPLACE, NO_MASONRY_FIREPLACE, SUPPLIED}},
     {MATTER_AIR_AREA_MOST, "R1006.4", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {SQUARE_INCHES(55)}, .when = {AN_OPEN_FIREPLACE, NO_FACTORY_BUILT, SUPPLIED}},
+     .numbers = {SQUARE_INCHES(55)},
+     .when = {MASONRY_FIREPLACE, NO(FIREPLACE_LISTED_FOR_CONTACT), SUPPLIED}},
+    {MATTER_AIR_AREA_MOST, "R1006.4", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {SQUARE_INCHES(55)},
+     .when = {UNLISTED, AN_OPEN_FIREPLACE, NO_MASONRY_FIREPLACE, SUPPLIED}},
     {MATTER_AIR_INTAKE_PLACE, "R1006.2", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_AIR_INTAKE_PLACE_INDOORS}, .when = {AN_OPEN_FIREPLACE, SUPPLIED}},
     {MATTER_AIR_INTAKE_HEIGHT, "R1006.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {false}, .when = {AN_OPEN_FIREPLACE, SUPPLIED}, .until = 2012},
     {MATTER_AIR_INTAKE_HEIGHT, "R1006.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {false}, .when = {AN_OPEN_FIREPLACE, NO_FACTORY_BUILT, SUPPLIED}, .since = 2015},
+    {MATTER_AIR_INTAKE_HEIGHT, "R1006.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {false}, .when = {UNLISTED, FACTORY_BUILT, SUPPLIED}, .since = 2015},
     {MATTER_AIR_INTAKE_SCREEN, "R1006.2", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
      .numbers = {INCHES_AND(0, 1, 4)}, .when = {AN_OPEN_FIREPLACE, SUPPLIED},
      .reading = "The mesh that is named is read as the widest allowed."},
-    {MATTER_AIR_DUCT_CLEARANCE, "R1006.3", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_within,
-     .inputs = {QUANTITY_AIR_DUCT_CLEARANCE_AT}, .numbers = {INCHES(1), FEET(5)},
+    {MATTER_AIR_DUCT_CLEARANCE, "R1006.3, R1006.1.2", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_within, .inputs = {QUANTITY_AIR_DUCT_CLEARANCE_AT}, .numbers = {INCHES(1), FEET(5)},
      .when = {AN_OPEN_FIREPLACE, SUPPLIED, NO(AIR_DUCT_LISTED)}},
     {MATTER_AIR_OUTLET_PLACE, "R1006.5", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_AIR_OUTLET_PLACE_ELSEWHERE}, .when = {AN_OPEN_FIREPLACE, SUPPLIED},
@@ -358,14 +435,16 @@ static const struct ingle_rule rules[] = {
      .since = 2015},
     {MATTER_AIR_OUTLET_CLOSABLE, "R1006.5", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {AN_OPEN_FIREPLACE, SUPPLIED}, .since = 2015},
+    {MATTER_AIR_OUTLET_EMBERS, "R1006.5", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {false}, .when = {AN_OPEN_FIREPLACE, SUPPLIED}, .since = 2015},
 
     /* Flue. */
     {MATTER_FLUE_AREA, "R1003.15.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_flue_share,
      .inputs = {QUANTITY_OPENING_AREA},
      .numbers = {RATIO(2, 1), RATIO(1, 12), RATIO(1, 10), RATIO(1, 10), RATIO(1, 8)},
      .when = {MASONRY_FIREPLACE},
-     .reading = "The aspect ratio of a named liner is taken from its nominal outside size, that of "
-                "a measured flue from its inside."},
+     .reading = "The aspect ratio of a named liner is taken from its nominal outside size, also "
+                "where its inside was measured; that of any other flue from its inside."},
 
     /* The flue's condition (read in the edition of 2015 alone), and doors. */
     {MATTER_FLUE_LINING, "M1801.3.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,

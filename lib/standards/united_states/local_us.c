@@ -12,16 +12,17 @@
         .when = {MASONRY_FIREPLACE}
 
 static const struct ingle_rule solon[] = {
-    {MATTER_HEARTH_FRONT, "codified ordinances", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+    {MATTER_HEARTH_FRONT, "section not stated", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(20)}, .when = {MASONRY_FIREPLACE},
      .reading = "It does not say from where: measured from the plane of the opening."},
-    {MATTER_HEARTH_SIDE, "codified ordinances", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+    {MATTER_HEARTH_SIDE, "section not stated", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(16)}, .when = {MASONRY_FIREPLACE}},
-    {MATTER_HEARTH_THICKNESS, "codified ordinances", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {INCHES(4)}, .when = {MASONRY_FIREPLACE}},
-    {MATTER_FLUE_AREA_LEAST, "codified ordinances", INGLE_BASIS_READ, INGLE_AT_LEAST,
+    {MATTER_HEARTH_EXTENSION_THICKNESS, "section not stated", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {INCHES(4)}, .when = {MASONRY_FIREPLACE},
+     .reading = "Said of the hearth that runs out before the fireplace."},
+    {MATTER_FLUE_AREA_LEAST, "section not stated", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {SQUARE_INCHES(45)}, .when = {MASONRY_FIREPLACE}},
-    {MATTER_FIREBOX_WALL, "codified ordinances", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+    {MATTER_FIREBOX_WALL, "section not stated", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES_AND(6, 1, 2)}, .when = {MASONRY_FIREPLACE}},
 };
 

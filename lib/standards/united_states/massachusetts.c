@@ -5,13 +5,21 @@
 #include "standards/united_states/gas_rows.h"
 #include "standards/publications.h"
 
+#define REMOVED_OR_WELDED "A damper removed for good meets it as one welded fully open does."
+
 static const struct ingle_rule rules[] = {
     {MATTER_DAMPER_REMOVED_OR_WELDED, "clause not seen", INGLE_BASIS_CITED, INGLE_IS,
      &formula_observed, .numbers = {CHOICE_DAMPER_STATE_FIXED_OPEN},
      .when = {GAS_LOGS,
               UP_THE_CHIMNEY,
               {QUANTITY_DAMPER_STATE, IS_NOT, CHOICE_DAMPER_STATE_REMOVED}},
-     .reading = "Where the damper has been removed for good nothing more is asked."},
+     .reading = REMOVED_OR_WELDED},
+    {MATTER_DAMPER_REMOVED_OR_WELDED, "clause not seen", INGLE_BASIS_CITED, INGLE_IS,
+     &formula_observed, .numbers = {CHOICE_DAMPER_STATE_REMOVED},
+     .when = {GAS_LOGS,
+              UP_THE_CHIMNEY,
+              {QUANTITY_DAMPER_STATE, IS, CHOICE_DAMPER_STATE_REMOVED}},
+     .reading = REMOVED_OR_WELDED},
 };
 
 static const struct ingle_standard editions[] = {

@@ -57,6 +57,8 @@ static const struct ingle_rule rules[] = {
      .numbers = {false}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},
     {MATTER_GAS_SCREEN, "10.6", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY}},
+    {MATTER_GAS_MANUFACTURED_HOME, "10.6", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {GAS_LOGS, UP_THE_CHIMNEY, IN_MANUFACTURED_HOME}},
     {MATTER_GAS_ROOM, "10.6", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_GAS_ROOM_OTHER}, .when = {GAS_LOGS, UP_THE_CHIMNEY, GAS_UNLISTED}},
     {MATTER_GAS_ROOM_VOLUME, "10.6", INGLE_BASIS_READ, INGLE_IS, &formula_observed,

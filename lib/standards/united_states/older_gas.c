@@ -13,11 +13,19 @@ static const struct ingle_rule plumbing_rules[] = {
      .when = {ANY_GAS, NO_GAS_HEATER},
      .reading = "That the valve be outside the hearth is cited from the edition of 2000."},
     {MATTER_GAS_VALVE_DISTANCE, "1211.17 (1994 and 1997 numbering)", INGLE_BASIS_CITED,
-     INGLE_AT_MOST, &formula_fixed, .numbers = {FEET(4)}, .when = {ANY_GAS, NO_GAS_HEATER},
+     INGLE_AT_MOST, &formula_fixed, .numbers = {FEET(4)},
+     .when = {ANY_GAS, NO_GAS_HEATER, VALVE_THERE},
      .reading = "Measured to the gas outlet in the fireplace; one source measures from the hearth "
                 "opening."},
     {MATTER_GAS_HEATER_VALVE_DISTANCE, "1211.15, 1211.18 (of the same years)", INGLE_BASIS_CITED,
-     INGLE_AT_MOST, &formula_fixed, .numbers = {FEET(3)}, .when = {GAS_HEATER},
+     INGLE_AT_MOST, &formula_fixed, .numbers = {FEET(3)}, .when = {GAS_HEATER, VALVE_THERE},
+     .reading = "Appliances other than fireplaces are read as room heaters here."},
+    {MATTER_GAS_VALVE_PRESENT, "1211.15, 1211.18 (of the same years)", INGLE_BASIS_CITED,
+     INGLE_IS_NOT, &formula_observed, .numbers = {CHOICE_GAS_VALVE_PLACE_NONE},
+     .when = {GAS_HEATER},
+     .reading = "Appliances other than fireplaces are read as room heaters here."},
+    {MATTER_GAS_VALVE_UPSTREAM, "1211.15, 1211.18 (of the same years)", INGLE_BASIS_CITED,
+     INGLE_IS, &formula_observed, .numbers = {true}, .when = {GAS_HEATER, VALVE_THERE},
      .reading = "Appliances other than fireplaces are read as room heaters here."},
 };
 

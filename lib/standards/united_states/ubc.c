@@ -8,7 +8,7 @@
 #include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
-#define TABLE "Table 31-B, later 37-B"
+#define TABLE "Table 31-B, 37-B"
 #define HANDOUT "as a local handout has it"
 
 static const struct ingle_rule rules[] = {
@@ -32,6 +32,9 @@ static const struct ingle_rule rules[] = {
      .numbers = {INCHES(2)}, .when = {MASONRY_FIREPLACE}, .reading = "The same as at the sides."},
     {MATTER_DAMPER_AREA, HANDOUT, INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_share,
      .inputs = {QUANTITY_FLUE_NET_AREA}, .numbers = {PERCENT(90)}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_DAMPER_GAUGE, HANDOUT, INGLE_BASIS_CITED, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {12}, .when = {MASONRY_FIREPLACE, A_DAMPER},
+     .reading = "The gage that is named is read as the thinnest allowed."},
 };
 
 static const struct ingle_standard editions[] = {
