@@ -170,8 +170,8 @@ class Worksheets(unittest.TestCase):
         self.assertGreater(max(rounds), 2, 'what rules ask only when something else was found')
 
     def test_generated_surveys(self):
-        """Where something is not there, what else a rule needs may not be asked for; nor is it where
-        the label decides."""
+        """Where something is not there, what else a rule needs may not be asked for; nor is it
+        where the label decides."""
         seen = collections.Counter()
         for line in [line for each in (generate, generate_gas, generate_stoves, generate_abroad)
                      for line in each.lines(GENERATED, seed='worksheet')]:
