@@ -22,10 +22,13 @@ NAMESPACE = ' xmlns="http://www.w3.org/1999/xhtml"'
 CLASSES = {'fails': 'fails', 'meets': 'meets', 'not-applicable': None}
 RELATIONS = {'at-least': 'at least ', 'at-most': 'no more than ', 'less-than': 'less than '}
 # How a rule's numbers are known, in the page's words.
-BASES = {'read': 'the text was read', 'cited': 'as another source cites it',
-         'from-memory': 'from memory, to be confirmed in the publication',
-         'common-practice': 'common practice, with no publication behind it'}
+BASES = {'read': 'the text was read',
+         'cited': 'as another source cites it; to be confirmed there',
+         'from-memory': 'from memory; to be confirmed in the publication',
+         'common-practice': 'advice, not code: there is no publication behind it'}
 LISTED = "the appliance's own listing, as it was recorded"
+# Numbers on a scale, whose steps are no amounts: by how much they miss is not told.
+SCALES = ('/survey/connector/gauge', '/survey/inspection/level')
 # What is told of the rule and the quantity rather than of the finding.
 CATALOGUE = ('How it is measured', 'How it is looked at', 'Rule')
 
@@ -35,8 +38,12 @@ CHOICES = {each['id']: {choice['id']: choice['label'] for choice in each.get('ch
            for each in ran(None, 'list', 'quantities')}
 
 
+# A page raises the powers of units, a document writes them as they are read.
+LEVEL = str.maketrans('²³', '23')
+
+
 def text_of(element):
-    return ''.join(element.itertext())
+    return ''.join(element.itertext()).translate(LEVEL)
 
 
 class Part:
@@ -104,8 +111,7 @@ def in_words(finding, name):
 
 def row_due(finding):
     """What the table of a brief page has of a finding."""
-    before = {'measured': '', 'required': (RELATIONS | {'is-not': 'not '}).get(
-        finding['relation'], '')}
+    before = {'measured': '', 'required': RELATIONS.get(finding['relation'], '')}
     return [finding['verdict'], finding['label'],
             *(words + in_words(finding, name) if name in finding else ''
               for name, words in before.items()),
@@ -131,21 +137,19 @@ def facts_due(finding):
     """What the page has to tell of a finding, by the names that it has there."""
     due = {'Source': f'{finding["citation"]} ({basis_of(finding)})'}
     if not is_seen(finding):
-        for name in ('measured', 'margin'):
+        for name in ('measured',) if finding['subject'] in SCALES else ('measured', 'margin'):
             if name in finding and 'value' in finding[name]:
                 due[name.capitalize()] = finding[name]['text']
         if 'required' in finding:
             due['Required'] = RELATIONS[finding['relation']] + finding['required']['text']
-    caution = 'To be known' if finding['verdict'] == 'meets' else 'Meanwhile'
-    for name, member in (('How the text is read', 'reading'), (caution, 'caution'),
-                         ('Who should look next', 'refer'),
+    for name, member in (('How the text is read', 'reading'), ('Who should look next', 'refer'),
                          ('Inspection called for', 'inspection')):
         if member in finding:
             due[name] = finding[member]
     found = {name: [text] for name, text in due.items()}
-    if 'remedy' in finding:
-        found['To put it right'] = [each['text'] for each in finding['remedy']]
-    return found
+    right = [each['text'] for each in finding.get('remedy', ())]
+    right += [finding[member] for member in ('mend',) if member in finding]
+    return found | ({'To put it right': right} if right else {})
 
 
 def line_due(step):
@@ -163,6 +167,9 @@ def line_due(step):
 class Explained(unittest.TestCase):
     maxDiff = None
 
+    def setUp(self):
+        self.known_by = {}
+
     def hold(self, finding, part):
         self.assertEqual(part.verdict, finding['verdict'])
         self.assertEqual(part.styles, styles_due(finding['verdict']))
@@ -170,9 +177,20 @@ class Explained(unittest.TestCase):
         told = {name: texts for name, texts in part.facts.items() if name not in CATALOGUE}
         if 'Measured' in told:  # to what tolerance is in the survey alone
             told['Measured'] = [text.split(' ± ')[0] for text in told['Measured']]
+        self.hold_caution(finding, told.pop('Meanwhile', ['']))
         self.assertEqual(told, facts_due(finding))
         self.assertEqual(part.lines, [] if is_seen(finding) else
                          [line_due(step) for step in finding.get('working', ())])
+
+    def hold_caution(self, finding, told):
+        """The page has what is dangerous; how the number is known stands with its source."""
+        caution = finding.get('caution', '')
+        self.assertEqual(len(told), 1)
+        self.assertTrue(caution.startswith(told[0]), caution)
+        self.assertEqual(told[0] == '', finding['verdict'] in ('meets', 'not-applicable'))
+        rest = caution[len(told[0]):].strip()
+        if rest:
+            self.assertEqual(rest, self.known_by.setdefault(finding['basis'], rest))
 
     def hold_whole(self, report, page):
         counts = collections.Counter(each['verdict'] for each in report['findings'])
@@ -186,7 +204,8 @@ class Explained(unittest.TestCase):
             each for each in report['notices'] if not each.endswith('the nearest one was taken.')])
         self.assertEqual([(line.split(' (for ')[0], line.split('): ', 1)[1])
                           for line in page.lists['Not measured']],
-                         [(each['label'], each['how']) for each in report['unmeasured']])
+                         [(each['label'].translate(LEVEL), each['how'].translate(LEVEL))
+                          for each in report['unmeasured']])
 
     def hold_document(self, document):
         report, page = ran(document, 'check'), Page(document)
@@ -210,8 +229,8 @@ class Explained(unittest.TestCase):
                 for finding in self.hold_document(document)['findings']:
                     told.update(['seen' if is_seen(finding) else 'measured', finding['verdict']])
                     told.update(list(finding))
-        for member in ('seen', 'measured', 'fails', 'meets', 'too-close', 'working',
-                       'remedy', 'caution', 'refer', 'amendment', 'inspection', 'by_listing'):
+        for member in ('seen', 'measured', 'fails', 'meets', 'too-close', 'working', 'remedy',
+                       'mend', 'caution', 'refer', 'amendment', 'inspection', 'by_listing'):
             self.assertGreater(told[member], 0, member)
 
     def test_a_brief_page_has_a_row_for_each(self):
@@ -219,9 +238,35 @@ class Explained(unittest.TestCase):
             with self.subTest(name):
                 rows = [[each.split(' ± ')[0] for each in row]
                         for row in Page(document, '--form', 'brief').rows]
-                self.assertEqual(sorted(rows), sorted(
-                    row_due(each) for each in ran(document, 'check')['findings']
-                    if each['verdict'] != 'unmeasured'))
+                judged = [each for each in ran(document, 'check')['findings']
+                          if each['verdict'] != 'unmeasured']
+                self.assertEqual(sorted(row[:2] + row[4:] for row in rows), sorted(
+                    row[:2] + row[4:] for row in map(row_due, judged)))
+                for due in [row_due(each) for each in judged if not is_seen(each)]:
+                    self.assertIn(due, rows)
+
+    def hold_what_is_said_above(self, document):
+        """What a report says once stands above where it is referred to, and says what to do."""
+        above, found = {}, 0
+        for part in Page(document, '--form', 'report').parts:
+            label = part.heading.lower()
+            for text in part.facts['What to do']:
+                found += 1
+                told = [each for name, each in above.items() if name.startswith(
+                    text.removeprefix('as said above of ').split(', by ')[0].lower())]
+                self.assertTrue(any('Meanwhile' in each.facts for each in told),
+                                (part.heading, text))
+            above[label] = part
+        return found
+
+    def test_what_is_said_once_stands_above(self):
+        found = 0
+        for maker in (generate, generate_stoves, generate_abroad):
+            for line in maker.lines(GENERATED, seed='explained'):
+                document = generate.read(line)
+                with self.subTest(document['id']):
+                    found += self.hold_what_is_said_above(document)
+        self.assertGreater(found, 50)
 
     def test_generated_surveys(self):
         for maker in (generate, generate_stoves, generate_abroad):
