@@ -184,7 +184,7 @@ INGLE_API ingle_status ingle_rule_condition_text(const ingle_rule *rule, char *b
 /** What is dangerous while the rule is not met. */
 INGLE_API const char *ingle_rule_caution(const ingle_rule *rule);
 
-/** What puts it right, where no remedy is computed; NULL where one may be. */
+/** What puts it right, where no remedy is computed; NULL where one always is. */
 INGLE_API const char *ingle_rule_mend(const ingle_rule *rule);
 
 /** Who should look next while the rule is not met; NULL for nobody in particular. */

@@ -23,6 +23,8 @@ static int64_t graduation(ingle_dimension dimension, bool metric)
         return metric ? EXACT_QUOTIENT(KILOWATTS(1), 10) : BTU_PER_HOUR(100);
     case INGLE_VOLUME:
         return metric ? EXACT_QUOTIENT(CUBIC_METRES(1), 10) : CUBIC_FEET(1);
+    case INGLE_COUNT:
+        return 1;
     default:
         return 0;
     }

@@ -258,7 +258,7 @@ static bool is_not_met(const struct ingle_finding *finding)
 
 const char *ingle_finding_mend(const ingle_finding *finding)
 {
-    return is_not_met(finding) ? finding_words(finding)->mend : NULL;
+    return is_not_met(finding) && finding->remedy_count == 0 ? finding_words(finding)->mend : NULL;
 }
 
 /* Beyond its rule's own words, a listing that is not known is somebody's to look up. */

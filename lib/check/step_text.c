@@ -134,6 +134,10 @@ static void add_amount_remedy(struct words *words, const struct ingle_remedy *re
     text_add(&words->text, lead != NULL ? lead : quantity->label);
     text_add(&words->text, " ");
     words_add_amount(words, amount);
+    if (words_on_scale(quantity)) {
+        text_add(&words->text, ".");
+        return;
+    }
     amount.value = remedy->direction * (remedy->to - remedy->from);
     text_add(&words->text, " (");
     words_add_amount(words, amount);

@@ -20,7 +20,7 @@ struct matter {
     const char *id;
     const char *label;
     const char *caution;
-    const char *mend;       /* what puts it right where no remedy is computed; NULL where one is */
+    const char *mend;       /* what puts it right where no remedy is computed; or NULL */
     const char *refer;      /* who should look next; NULL for nobody in particular */
     const char *inspection; /* which inspection is called for, and why; NULL for none */
     /* The same where it is recorded whether the fuel changes: no, yes; or NULL. */

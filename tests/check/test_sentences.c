@@ -119,9 +119,14 @@ static void what_is_counted_is_found(void **state)
     expect("inspection-for-sale", INGLE_FAILS,
            "Level of the inspection: 1 recorded, at least 2 is required: too low.");
     expect_label("inspection-for-sale", "inspection for the sale of the property");
+    char text[200];
+    assert_int_equal(ingle_finding_remedy_count(first("inspection-for-sale")), 1);
+    ingle_remedy_text(ingle_finding_remedy_at(first("inspection-for-sale"), 0),
+                      INGLE_REMEDY_SENTENCE, NULL, text, sizeof text, NULL);
+    assert_string_equal(text, "Have an inspection made of a level of at least 2.");
 }
 
-/* Screws by the practice of the trade; bends and gauge by an ordinance, 1343.09, that was read. */
+/* Screws by the practice of the trade; bends and gauge by an ordinance, 1343.09. */
 static void counts_agree_in_number_and_scales_have_a_sense(void **state)
 {
     (void)state;
@@ -317,6 +322,30 @@ static void what_is_only_seen_has_something_that_puts_it_right(void **state)
     assert_true(ingle_finding_remedy_count(first("furniture-distance")) > 0);
 }
 
+/* The diameter of a round flue can be changed to an amount; what a square one needs is another. */
+static void where_no_remedy_is_found_something_puts_it_right(void **state)
+{
+    (void)state;
+    struct entry insert[] = {{"appliance.kind", "insert", NULL},
+                             {"appliance.fuel", "wood", NULL},
+                             {"collar.diameter", "6 in", NULL},
+                             {"insert.chimney-exposed", "yes", NULL},
+                             {"flue.shape", "square", NULL},
+                             {"flue.width", "12 in", NULL},
+                             {"flue.depth", "12 in", NULL},
+                             {NULL, NULL, NULL}};
+    check("nfpa-211-2010", insert);
+    assert_int_equal(ingle_finding_verdict(first("insert-flue-area-most")), INGLE_FAILS);
+    assert_int_equal(ingle_finding_remedy_count(first("insert-flue-area-most")), 0);
+    assert_string_equal(ingle_finding_mend(first("insert-flue-area-most")),
+                        "Have the flue lined to the collar's size.");
+    insert[4] = (struct entry){"flue.diameter", "12 in", NULL};
+    insert[5] = (struct entry){NULL, NULL, NULL};
+    check("nfpa-211-2010", insert);
+    assert_int_equal(ingle_finding_remedy_count(first("insert-flue-area-most")), 1);
+    assert_null(ingle_finding_mend(first("insert-flue-area-most")));
+}
+
 static void a_listing_is_somebody_s_to_look_up(void **state)
 {
     (void)state;
@@ -381,6 +410,7 @@ int main(void)
         TEST(a_hearth_before_a_gas_fire_is_not_warned_of_embers_alone),
         TEST(the_fuel_s_change_is_taken_from_the_survey),
         TEST(what_is_only_seen_has_something_that_puts_it_right),
+        TEST(where_no_remedy_is_found_something_puts_it_right),
         TEST(a_larger_liner_is_not_promised_to_fit),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

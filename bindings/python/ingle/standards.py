@@ -90,7 +90,7 @@ class Rule:
     listing: Optional[Quantity]
     #: What is dangerous while it is not met.
     caution: str
-    #: What puts it right, where no remedy is computed; None where one may be.
+    #: What puts it right, where no remedy is computed; None where one always is.
     mend: Optional[str]
     #: Who should look next while it is not met; None for nobody in particular.
     refer: Optional[str]
