@@ -164,6 +164,9 @@ static void add_limit(struct words *words, const struct ingle_finding *finding)
     words_add_amount(words, amount_of(finding, finding->required));
     text_add(&words->text, several ? " are " : " is ");
     text_add(&words->text, asks_for_more(finding) ? "required" : "allowed");
+    text_add(&words->text, finding->by_listing          ? " by the listing"
+                           : finding->amendment != NULL ? " as amended"
+                                                        : "");
 }
 
 static const char *missed_words(const struct ingle_finding *finding)
@@ -370,7 +373,8 @@ static void add_caution(struct text *text, const struct ingle_finding *finding)
     const char *basis = basis_caution(finding->rule->basis);
     bool warn = finding->verdict >= INGLE_UNMEASURED;
     add_danger(text, finding);
-    if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE && !finding->by_listing) {
+    bool own = !finding->by_listing && finding->amendment == NULL;
+    if (basis != NULL && finding->verdict != INGLE_NOT_APPLICABLE && own) {
         text_add(text, warn ? " " : "");
         text_add(text, basis);
     }

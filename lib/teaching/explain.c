@@ -92,22 +92,28 @@ static void put_counts(struct explaining *explaining)
     page_run(explaining->page, PAGE_PLAIN, text.length > 0 ? words : "none");
 }
 
-static void put_standards(struct explaining *explaining)
+/* By several standards: what each of them comes to stands with it. */
+static void put_standard(struct explaining *explaining, size_t index)
 {
     const ingle_report *report = explaining->report;
-    size_t count = ingle_report_standard_count(report);
+    const ingle_standard *standard = ingle_report_standard_at(report, index);
+    ingle_verdict verdict = ingle_report_standard_verdict(report, index);
+    struct text text = text_start(explaining->words, EXPLAIN_WORDS);
+    explain_add_title(&text, standard, true);
+    page_run(explaining->page, is_report(explaining) ? PAGE_PLAIN : PAGE_CODE,
+             is_report(explaining) ? explaining->words : ingle_standard_id(standard));
+    if (ingle_report_standard_count(report) > 1) {
+        page_run(explaining->page, PAGE_PLAIN, ": ");
+        page_run(explaining->page, page_verdict_style(verdict), ingle_verdict_name(verdict));
+    }
+}
+
+static void put_standards(struct explaining *explaining)
+{
+    size_t count = ingle_report_standard_count(explaining->report);
     for (size_t i = 0; i < count; i++) {
-        const ingle_standard *standard = ingle_report_standard_at(report, i);
-        page_run(explaining->page, PAGE_PLAIN, i == 0                   ? " Judged by "
-                                               : is_report(explaining) ? "; "
-                                                                       : ", ");
-        if (is_report(explaining)) {
-            struct text text = text_start(explaining->words, EXPLAIN_WORDS);
-            explain_add_title(&text, standard, true);
-            page_run(explaining->page, PAGE_PLAIN, explaining->words);
-        } else {
-            page_run(explaining->page, PAGE_CODE, ingle_standard_id(standard));
-        }
+        page_run(explaining->page, PAGE_PLAIN, i == 0 ? " Judged by " : "; ");
+        put_standard(explaining, i);
     }
     page_run(explaining->page, PAGE_PLAIN, count == 0 ? "" : ".");
 }
@@ -150,6 +156,8 @@ static const char *source_of(struct explaining *explaining, const ingle_finding 
     text_add(&text, ingle_rule_section(ingle_finding_rule(finding)));
     text_add(&text, ", ");
     text_add(&text, ingle_standard_id(ingle_finding_standard(finding)));
+    text_add(&text, ingle_finding_by_listing(finding) ? ", by the listing" : "");
+    text_add(&text, ingle_finding_amendment(finding) != NULL ? ", as amended" : "");
     return explaining->words;
 }
 
@@ -271,92 +279,7 @@ static void put_stops(struct explaining *explaining)
     }
 }
 
-/* ---- what was not measured, and what belongs to the whole ------------------------------------ */
-
-/* `(for: depth of the throat; passage above the firebox against the flue; 3 more)` */
-static void put_lacking_in_report(struct explaining *explaining, const ingle_missing *missing)
-{
-    enum { NAMED = 3 };
-    char words[EXPLAIN_PROSE];
-    struct text text = text_start(words, sizeof words);
-    size_t count = ingle_missing_rule_count(missing), named = 0;
-    for (size_t i = 0; i < count && i < NAMED; i++) {
-        const char *label = missing_matter(missing, i)->label;
-        if (count > 1 || strcmp(label, ingle_missing_label(missing)) != 0) {
-            text_add(&text, named++ == 0 ? " (for: " : "; ");
-            text_add(&text, label);
-        }
-    }
-    if (count > NAMED) {
-        text_add(&text, "; ");
-        text_add_unsigned(&text, count - NAMED);
-        text_add(&text, " more");
-    }
-    text_add(&text, named > 0 ? "): " : ": ");
-    page_run(explaining->page, PAGE_PLAIN, words);
-}
-
-/* `(for hearth-front, flue-area and 3 more)` */
-static void put_lacking(struct explaining *explaining, const ingle_missing *missing)
-{
-    enum { NAMED = 3 };
-    struct text text = text_start(explaining->words, EXPLAIN_WORDS);
-    size_t count = ingle_missing_rule_count(missing);
-    text_add(&text, " (for ");
-    for (size_t i = 0; i < count && i < NAMED; i++) {
-        text_add(&text, i > 0 ? ", " : "");
-        text_add(&text, ingle_missing_rule_at(missing, i));
-    }
-    if (count > NAMED) {
-        text_add(&text, " and ");
-        text_add_unsigned(&text, count - NAMED);
-        text_add(&text, " more");
-    }
-    text_add(&text, "): ");
-    page_run(explaining->page, PAGE_PLAIN, explaining->words);
-}
-
-static bool lacks_rule(const ingle_missing *missing, const char *rule)
-{
-    for (size_t i = 0; i < ingle_missing_rule_count(missing); i++) {
-        if (rule == NULL || strcmp(rule, ingle_missing_rule_at(missing, i)) == 0) {
-            return true;
-        }
-    }
-    return false;
-}
-
-static void put_unmeasured(struct explaining *explaining)
-{
-    struct page *page = explaining->page;
-    bool headed = false;
-    size_t count = explaining->options.least > INGLE_UNMEASURED
-                       ? 0
-                       : ingle_report_missing_count(explaining->report);
-    for (size_t i = 0; i < count; i++) {
-        const ingle_missing *missing = ingle_report_missing_at(explaining->report, i);
-        if (!lacks_rule(missing, explaining->options.rule)) {
-            continue;
-        }
-        if (!headed) {
-            page_heading(page, 2, "Not measured");
-            headed = true;
-        }
-        page_open(page, PAGE_ITEM);
-        page_run(page, PAGE_STRONG, ingle_missing_label(missing));
-        (is_report(explaining) ? put_lacking_in_report : put_lacking)(explaining, missing);
-        page_run(page, PAGE_PLAIN, ingle_missing_how(missing));
-        page_close(page);
-    }
-}
-
-static void put_notices(struct explaining *explaining)
-{
-    page_heading(explaining->page, 2, "Notices");
-    for (size_t i = 0; i < ingle_report_notice_count(explaining->report); i++) {
-        page_line(explaining->page, PAGE_ITEM, ingle_report_notice_at(explaining->report, i));
-    }
-}
+/* ---- the page -------------------------------------------------------------------------------- */
 
 ingle_status ingle_explain(const ingle_report *report, const ingle_page *page,
                            const ingle_explain_options *options, ingle_write write, void *context)
@@ -382,7 +305,6 @@ ingle_status ingle_explain(const ingle_report *report, const ingle_page *page,
     }
     put_summary(&explaining);
     put_stops(&explaining);
-    put_unmeasured(&explaining);
-    put_notices(&explaining);
+    explain_rest(&written, report, &explaining.options);
     return page_end(&written);
 }

@@ -48,6 +48,10 @@ void explain_heading(struct page *page, const ingle_finding *finding,
 void explain_finding(struct page *page, const ingle_finding *finding,
                      const struct explain_manner *manner);
 
+/* explain_rest.c: what was not measured, what was not judged, and the notices. */
+void explain_rest(struct page *page, const ingle_report *report,
+                  const ingle_explain_options *options);
+
 /* explain_words.c: `International Residential Code 2021`, `Common practice, United States` */
 void explain_add_title(struct text *text, const ingle_standard *standard, bool dated);
 

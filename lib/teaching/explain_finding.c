@@ -187,9 +187,14 @@ static const char *basis_words(const ingle_finding *finding)
         [INGLE_BASIS_CITED] = "as another source cites it; to be confirmed there",
         [INGLE_BASIS_FROM_MEMORY] = "from memory; to be confirmed in the publication",
         [INGLE_BASIS_COMMON_PRACTICE] = "advice, not code: there is no publication behind it"};
-    return ingle_finding_by_listing(finding)
-               ? "the appliance's own listing, as it was recorded"
-               : words[ingle_rule_basis(ingle_finding_rule(finding))];
+    if (ingle_finding_verdict(finding) == INGLE_BY_LISTING) {
+        return "nothing is recorded of what the listing says";
+    }
+    if (ingle_finding_by_listing(finding)) {
+        return "the appliance's own listing, as it was recorded";
+    }
+    return ingle_finding_amendment(finding) != NULL ? "the amendment, as it was recorded"
+                                                    : words[ingle_rule_basis(finding->rule)];
 }
 
 /* Of a rule: its label where the heading has another, and its formula with the numbers put in. */

@@ -8,6 +8,7 @@ right, and what is dangerous meanwhile. What was not measured is a list of its o
 HTML, since its parts can be told apart; that the other formats say the same is held by tests/pages.
 """
 import collections
+import itertools
 import re
 import unittest
 import xml.etree.ElementTree
@@ -27,6 +28,8 @@ BASES = {'read': 'the text was read',
          'from-memory': 'from memory; to be confirmed in the publication',
          'common-practice': 'advice, not code: there is no publication behind it'}
 LISTED = "the appliance's own listing, as it was recorded"
+UNLISTED = 'nothing is recorded of what the listing says'
+AMENDED = 'the amendment, as it was recorded'
 # Numbers on a scale, whose steps are no amounts: by how much they miss is not told.
 SCALES = ('/survey/connector/gauge', '/survey/inspection/level')
 # What is told of the rule and the quantity rather than of the finding.
@@ -115,7 +118,9 @@ def row_due(finding):
     return [finding['verdict'], finding['label'],
             *(words + in_words(finding, name) if name in finding else ''
               for name, words in before.items()),
-            f'{finding["section"]}, {finding["standard"]}']
+            f'{finding["section"]}, {finding["standard"]}'
+            + (', by the listing' if finding.get('by_listing') or finding['verdict'] == 'by-listing'
+               else '') + (', as amended' if 'amendment' in finding else '')]
 
 
 def styles_due(verdict):
@@ -130,6 +135,10 @@ def is_seen(finding):
 
 
 def basis_of(finding):
+    if finding['verdict'] == 'by-listing':
+        return UNLISTED
+    if 'amendment' in finding and not finding.get('by_listing'):
+        return AMENDED
     return LISTED if finding.get('by_listing') else BASES[finding['basis']]
 
 
@@ -196,16 +205,37 @@ class Explained(unittest.TestCase):
         counts = collections.Counter(each['verdict'] for each in report['findings'])
         for verdict, count in counts.items():
             self.assertRegex(page.summary, rf'[ ,]{count} {verdict}[,.]')
-        self.assertEqual(page.summary.count(',') + 1, len(counts) + page.summary.split(
-            'Judged by')[1].count(','))
+        counted, judged_by = page.summary.split(' Judged by ')
+        self.assertEqual(counted.count(',') + 1, len(counts))
         self.assertIn(f'Verdict of the whole: {report["verdict"]}. ', page.summary)
+        alone = len(report['standards']) == 1
+        self.assertEqual(judged_by.rstrip('.').split('; '), [
+            each['standard'] if alone else f'{each["standard"]}: {each["verdict"]}'
+            for each in report['standards']])
         # That a text is no whole number of base units is for whoever wrote the document.
         self.assertEqual(page.lists['Notices'], [
             each for each in report['notices'] if not each.endswith('the nearest one was taken.')])
-        self.assertEqual([(line.split(' (for ')[0], line.split('): ', 1)[1])
-                          for line in page.lists['Not measured']],
-                         [(each['label'].translate(LEVEL), each['how'].translate(LEVEL))
-                          for each in report['unmeasured']])
+        for line, each in itertools.zip_longest(page.lists['Not measured'], report['unmeasured']):
+            with self.subTest(each['quantity']):
+                self.hold_unmeasured(line, each, report['findings'])
+        heading = 'Recorded, but judged by no rule of the standards named'
+        self.assertEqual([line.split(' (')[1].split(')')[0] for line in page.lists[heading]],
+                         [each['quantity'] for each in report['unjudged']])
+
+    def hold_unmeasured(self, line, due, findings):
+        """How to measure it, and before that what each standard would require of it."""
+        label, rest = line.split(' (for ', 1)
+        wanted = [each for each in findings
+                  if each['verdict'] == 'unmeasured' and 'required' in each
+                  and each['subject'] == due['quantity'] and each['missing'] == [due['quantity']]]
+        self.assertEqual(label, due['label'].translate(LEVEL))
+        self.assertTrue(rest.endswith(due['how'].translate(LEVEL)))
+        told = rest.split('): ', 1)[1].removesuffix(due['how'].translate(LEVEL))
+        self.assertEqual(told == '', not wanted, told)
+        self.assertEqual(told.count('). '), len({(each['standard'], each['relation'])
+                                                for each in wanted}), told)
+        for each in wanted if len(wanted) == 1 and not is_seen(wanted[0]) else ():
+            self.assertIn(each['required']['text'].translate(LEVEL), told)
 
     def hold_document(self, document):
         report, page = ran(document, 'check'), Page(document)
