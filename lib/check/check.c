@@ -32,27 +32,39 @@ static ingle_status check_quantity(struct check *check, const struct ingle_rule 
 
 /* ---- exceptions ----------------------------------------------------------------------------- */
 
-static bool all_meet(const struct check *check, enum rule_role role)
+/* A role in one of a standard's exceptions. */
+struct part {
+    enum rule_role role;
+    uint8_t exception;
+};
+
+static bool belongs(const struct ingle_finding *finding, struct part part)
 {
-    size_t met = 0;
-    for (size_t i = check->first_finding; i < check->report->finding_count; i++) {
-        const struct ingle_finding *finding = &check->report->findings[i];
-        if (finding->rule->role == role && finding->verdict > INGLE_MEETS) {
-            return false;
-        }
-        met += finding->rule->role == role && finding->verdict == INGLE_MEETS;
-    }
-    return met > 0;
+    return finding->rule->role == part.role && finding->rule->exception == part.exception &&
+           finding->verdict != INGLE_NOT_APPLICABLE;
 }
 
-/* Drops the findings of a role, or keeps them as not applicable where those are asked for. */
-static void replace(struct check *check, enum rule_role role)
+/* Counts the findings of a part, and those of them that are met. */
+static size_t count_findings(const struct check *check, struct part part, size_t *met)
+{
+    size_t count = 0;
+    *met = 0;
+    for (size_t i = check->first_finding; i < check->report->finding_count; i++) {
+        const struct ingle_finding *finding = &check->report->findings[i];
+        count += belongs(finding, part);
+        *met += belongs(finding, part) && finding->verdict == INGLE_MEETS;
+    }
+    return count;
+}
+
+/* Drops the findings of a part, or keeps them as not applicable where those are asked for. */
+static void replace(struct check *check, struct part part)
 {
     struct ingle_report *report = check->report;
     size_t kept = check->first_finding;
     for (size_t i = check->first_finding; i < report->finding_count; i++) {
         struct ingle_finding finding = report->findings[i];
-        if (finding.rule->role == role && finding.verdict != INGLE_NOT_APPLICABLE) {
+        if (belongs(&finding, part)) {
             if (!check->options.with_not_applicable) {
                 continue;
             }
@@ -65,12 +77,31 @@ static void replace(struct check *check, enum rule_role role)
     report->finding_count = kept;
 }
 
+static void settle_exception(struct check *check, uint8_t exception)
+{
+    const struct part ordinary = {ORDINARY, exception};
+    const struct part instead = {EXCEPTION, exception};
+    size_t met;
+    size_t count = count_findings(check, instead, &met);
+    if (count == 0) {
+        return;
+    }
+    if (met == count) {
+        replace(check, ordinary);
+    } else if (count_findings(check, ordinary, &met) == met) {
+        replace(check, instead);
+    }
+}
+
 static void settle_exceptions(struct check *check)
 {
-    if (all_meet(check, EXCEPTION)) {
-        replace(check, ORDINARY);
-    } else if (all_meet(check, ORDINARY)) {
-        replace(check, EXCEPTION);
+    uint8_t last = 0;
+    for (size_t i = 0; i < check->standard->rule_count; i++) {
+        uint8_t exception = check->standard->rules[i].exception;
+        last = exception > last ? exception : last;
+    }
+    for (unsigned exception = 0; exception <= last; exception++) {
+        settle_exception(check, (uint8_t)exception);
     }
 }
 

@@ -16,6 +16,8 @@ static bool holds_at(const struct condition *condition, int64_t value)
         return value <= condition->value;
     case LESS_THAN:
         return value < condition->value;
+    case ONE_OF:
+        return (condition->value & CHOICE_BIT(value)) != 0;
     }
     return false;
 }
@@ -55,14 +57,29 @@ static enum applies condition_applies(const struct condition *condition,
     return least ? APPLIES : DOES_NOT_APPLY;
 }
 
+/* What a condition comes to of something that is not known. */
+static enum applies take_unknown(const struct condition *condition,
+                                 struct application *application)
+{
+    switch (condition->unknown) {
+    case OR_UNKNOWN:
+        return APPLIES;
+    case IF_KNOWN:
+        return DOES_NOT_APPLY;
+    case ASKED_FOR:
+        break;
+    }
+    application->unknown = condition->quantity;
+    return APPLIES_UNKNOWN;
+}
+
 static enum applies take_condition(const struct check *check, const struct condition *condition,
                                    size_t item, struct application *application)
 {
     struct bounds bounds;
     if (!exact_bounds(check, condition->quantity, item, &bounds) &&
         !bounds_of(check, condition->quantity, item, &bounds)) {
-        application->unknown = condition->quantity;
-        return APPLIES_UNKNOWN;
+        return take_unknown(condition, application);
     }
     enum applies applies = condition_applies(condition, &bounds);
     if (applies == APPLIES_PERHAPS) {

@@ -93,9 +93,10 @@ static bool lacks_already(const struct check *check, const struct ingle_rule *ru
 {
     for (size_t i = check->first_finding; i < check->report->finding_count; i++) {
         const struct ingle_finding *finding = &check->report->findings[i];
-        if (finding->rule->matter == rule->matter && finding->judged == judged &&
-            finding->item == item && finding->verdict == INGLE_UNMEASURED &&
-            finding->missing_count > 0 && finding->missing[0] == missing) {
+        if (finding->rule->matter == rule->matter && finding->rule->role == rule->role &&
+            finding->judged == judged && finding->item == item &&
+            finding->verdict == INGLE_UNMEASURED && finding->missing_count > 0 &&
+            finding->missing[0] == missing) {
             return true;
         }
     }
@@ -124,13 +125,13 @@ static void add_assumption_steps(const struct check *check, const struct ingle_r
 {
     for (size_t i = 0; i < RULE_CONDITIONS && rule->when[i].test != 0; i++) {
         enum quantity_id quantity = rule->when[i].quantity;
-        const struct record *record =
-            survey_record(check->survey, quantity, item_for(quantity, calculation->item));
+        size_t item = item_for(quantity, calculation->item);
+        const struct record *record = survey_record(check->survey, quantity, item);
         int64_t value;
         if (record != NULL && record->recorded) {
             continue;
         }
-        enum assumption assumption = survey_assumed(check->survey, quantity, &value);
+        enum assumption assumption = survey_assumed(check->survey, quantity, item, &value);
         if (assumption != NOT_ASSUMED) {
             bool assumed = assumption == ASSUMED;
             RECORD_STEP(calculation, .expression = "{0}", .remark = "It is not recorded.",

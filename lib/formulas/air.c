@@ -4,6 +4,7 @@
  * one, a flow by the size of the opening.
  */
 #include "formulas/formula.h"
+#include "formulas/round.h"
 #include "measure/circle.h"
 #include "measure/amounts.h"
 
@@ -89,7 +90,7 @@ const struct formula formula_volume_by_heat = {
 
 static enum outcome circle_required(struct calculation *calculation, int64_t *required)
 {
-    if (!circle_area(calculation->numbers[0], calculation->rounding, required)) {
+    if (!circle_area(calculation->numbers[0], round_beside_judged(calculation), required)) {
         return OUTCOME_OVERFLOW;
     }
     RECORD_STEP(calculation, .label = "required", .expression = "π/4 × {0} × {0}",

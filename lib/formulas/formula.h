@@ -69,6 +69,7 @@ extern const struct formula formula_input_plus_or_least;
 extern const struct formula formula_input_or_most;
 extern const struct formula formula_within;
 extern const struct formula formula_above_step;
+extern const struct formula formula_within_scope;
 /* two_inputs.c */
 extern const struct formula formula_input_and_share;
 extern const struct formula formula_lesser_share;

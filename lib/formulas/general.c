@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /*
  * Formulas of any topic: a fixed limit, a share of another quantity, a limit that another quantity
- * switches.
+ * switches, a limit beyond which nothing is printed.
  */
 #include "formulas/derived.h"
 #include "formulas/formula.h"
@@ -252,4 +252,42 @@ const struct formula formula_above_step = {
     .driver_count = 1,
     .required = above_step_required,
     .breakpoints = above_step_breakpoints,
+};
+
+/* A bound of what a section is about: beyond it nothing of the section is asked. */
+static enum outcome within_scope_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t input = 0;
+    enum outcome outcome = calculation_quantity(calculation, calculation->inputs[0], &input);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    bool within = input <= calculation->numbers[0];
+    *required = calculation->numbers[0];
+    RECORD_STEP(calculation, .label = "scope",
+                .expression = within ? "{0} ≤ {1}" : "{0} > {1}, so nothing is printed for this",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input),
+                             operand_number(calculation, 0)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = within);
+    return within ? OUTCOME_DONE : OUTCOME_OUTSIDE;
+}
+
+static size_t within_scope_breakpoints(struct calculation *calculation, enum quantity_id quantity,
+                                       int64_t *values)
+{
+    (void)quantity;
+    values[0] = calculation->numbers[0];
+    values[1] = values[0] + 1;
+    return 2;
+}
+
+const struct formula formula_within_scope = {
+    .name = "within-scope",
+    .text = "The rules are written for no more than `limit` of the rule's input, which is what is "
+            "judged; of more the publication says nothing.",
+    .numbers = {{"limit", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 0}},
+    .driver_count = 1,
+    .required = within_scope_required,
+    .breakpoints = within_scope_breakpoints,
 };

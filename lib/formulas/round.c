@@ -65,6 +65,15 @@ static bool is_circle(const struct calculation *calculation, enum quantity_id ar
     return across != QUANTITY_NONE && calculation_recorded(calculation, across, diameter);
 }
 
+enum rounding round_beside_judged(const struct calculation *calculation)
+{
+    int64_t diameter;
+    if (!is_circle(calculation, calculation->judged, &diameter)) {
+        return calculation->rounding;
+    }
+    return calculation->rounding == ROUND_UP ? ROUND_DOWN : ROUND_UP;
+}
+
 bool round_share(const struct calculation *calculation, enum quantity_id quantity, int64_t value,
                  int64_t ratio, int64_t *share)
 {

@@ -17,6 +17,12 @@ enum outcome round_area(struct calculation *calculation, enum quantity_id area, 
 bool round_inverse(int64_t area, int64_t *diameter);
 
 /*
+ * How a circle's area is rounded that is required: as the judged area, where that is a circle known
+ * by its diameter, so that they compare as their diameters do.
+ */
+enum rounding round_beside_judged(const struct calculation *calculation);
+
+/*
  * A ratio of any quantity's value. Of a circle's area, known by its diameter, it is the ratio of
  * the area itself and not of the whole number that stands for it. False on overflow.
  */

@@ -14,13 +14,20 @@
 
 enum { RULE_CONDITIONS = 8 };
 
-enum condition_test { IS = 1, IS_NOT, AT_LEAST, MORE_THAN, AT_MOST, LESS_THAN };
+/* The value of `ONE_OF` is a sum of `CHOICE_BIT`s. */
+enum condition_test { IS = 1, IS_NOT, AT_LEAST, MORE_THAN, AT_MOST, LESS_THAN, ONE_OF };
+
+#define CHOICE_BIT(choice) (INT64_C(1) << (choice))
+
+/* What a condition comes to of something that is not known: it is asked for unless this is said. */
+enum when_unknown { ASKED_FOR, OR_UNKNOWN, IF_KNOWN };
 
 /* Something that has to be so for a rule to apply. */
 struct condition {
     enum quantity_id quantity;
     enum condition_test test; /* 0 ends the list */
     int64_t value;
+    enum when_unknown unknown;
 };
 
 /* What a test says of a quantity and a value, between blanks: ` is more than `. */
@@ -28,7 +35,8 @@ const char *condition_words(enum condition_test test);
 
 /*
  * Rules of which an exception may take the place: where all of the exception are met, the ordinary
- * ones do not apply; where all ordinary ones are met, the exception is not needed.
+ * ones do not apply; where all ordinary ones are met, or none asks anything, the exception is not
+ * needed.
  */
 enum rule_role { PLAIN, ORDINARY, EXCEPTION };
 
@@ -45,6 +53,7 @@ struct ingle_rule {
     struct followed follows;   /* the row is only for this way of reading; {0} for all */
     const char *reading; /* how the text is read where it leaves that open */
     enum rule_role role;
+    uint8_t exception; /* to which of its standard's exceptions its role belongs, from 0 */
     uint16_t since; /* first edition with this row; 0 for the first known */
     uint16_t until; /* last edition with this row; 0 for the newest known */
 };

@@ -324,6 +324,7 @@ const char *ingle_rule_reading(const ingle_rule *rule)
 static const char *const test_words[] = {
     [IS] = " is ",           [IS_NOT] = " is not ",       [AT_LEAST] = " is at least ",
     [MORE_THAN] = " is more than ", [AT_MOST] = " is at most ", [LESS_THAN] = " is less than ",
+    [ONE_OF] = " is ",
 };
 
 const char *condition_words(enum condition_test test)
@@ -343,18 +344,35 @@ static void add_exactly(struct text *text, ingle_amount amount)
     text_add(text, written);
 }
 
+static void add_choices(struct text *text, const ingle_quantity *quantity, int64_t bits)
+{
+    const char *between = "";
+    for (size_t i = 0; i < quantity->choice_count; i++) {
+        if ((bits & CHOICE_BIT(i)) != 0) {
+            text_add(text, between);
+            text_add(text, quantity->choices[i].id);
+            between = " or ";
+        }
+    }
+}
+
 static void add_condition(struct text *text, const struct condition *condition)
 {
     const ingle_quantity *quantity = &quantities[condition->quantity];
     text_add(text, quantity->id);
     text_add(text, test_words[condition->test]);
-    if (quantity->dimension != INGLE_FLAG && quantity->dimension != INGLE_CHOICE) {
+    if (condition->test == ONE_OF) {
+        add_choices(text, quantity, condition->value);
+    } else if (quantity->dimension != INGLE_FLAG && quantity->dimension != INGLE_CHOICE) {
         add_exactly(text, quantity_amount(condition->quantity, condition->value));
     } else if (quantity->dimension == INGLE_FLAG) {
         text_add(text, condition->value != 0 ? "yes" : "no");
     } else {
         text_add(text, quantity->choices[condition->value].id);
     }
+    text_add(text, condition->unknown == OR_UNKNOWN ? " or unknown"
+                   : condition->unknown == IF_KNOWN ? " if known"
+                                                    : "");
 }
 
 ingle_status ingle_rule_condition_text(const ingle_rule *rule, char *buffer, size_t capacity,

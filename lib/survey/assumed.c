@@ -4,6 +4,7 @@
  * which stands in the catalogue. What a chimney is made of depends on what stands on it: a chimney
  * over a fireplace is masonry unless somebody says otherwise, one behind a stove may be anything.
  * That nothing burns gas is not taken for granted where gas is the fuel.
+ * That a wall has no shield is taken for granted only while nothing is said of one.
  */
 #include "survey/survey.h"
 
@@ -13,6 +14,8 @@ static bool recorded(const ingle_survey *survey, enum quantity_id id, int64_t *v
     *value = record->value;
     return record->recorded;
 }
+
+/* ---- what the chimney is made of ------------------------------------------------------------ */
 
 /* The chimney that a connector goes into. */
 static enum assumption told_by_connector(const ingle_survey *survey, int64_t *construction)
@@ -68,7 +71,64 @@ static enum assumption gas_appliance(const ingle_survey *survey, int64_t *applia
     return ASSUMED;
 }
 
-enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, int64_t *value)
+/* ---- whether the outlet is as high as the ridge --------------------------------------------- */
+
+/* One that stands above the ridge is; one that does not may be level with it. */
+static enum assumption told_by_height(const ingle_survey *survey, int64_t *reaches)
+{
+    const struct record *above = survey_record(survey, QUANTITY_OUTLET_ABOVE_RIDGE, 0);
+    *reaches = 1;
+    return above->recorded && above->value > above->tolerance ? TOLD_BY_OTHERS : NOT_ASSUMED;
+}
+
+/* One that stands above an opening is not below it; one that does not may be level with it. */
+static enum assumption told_by_window(const ingle_survey *survey, size_t item, int64_t *below)
+{
+    const struct record *above = survey_record(survey, QUANTITY_WINDOW_OUTLET_ABOVE, item);
+    *below = 0;
+    return above != NULL && above->recorded && above->value > above->tolerance ? TOLD_BY_OTHERS
+                                                                               : NOT_ASSUMED;
+}
+
+/* ---- the shield in front of a wall ---------------------------------------------------------- */
+
+/* The ways in which publications tell shields apart, and what each says where there is none. */
+static const struct {
+    enum quantity_id quantity;
+    int64_t none;
+} shields[] = {
+    {QUANTITY_WALL_PROTECTION, CHOICE_WALL_PROTECTION_NONE},
+    {QUANTITY_WALL_SHIELD_FACE, CHOICE_WALL_SHIELD_FACE_NONE},
+    {QUANTITY_WALL_SHIELD_LAYERS, CHOICE_WALL_SHIELD_LAYERS_NONE},
+};
+
+enum { SHIELDS = sizeof shields / sizeof shields[0] };
+
+static bool is_shield(enum quantity_id id)
+{
+    for (size_t i = 0; i < SHIELDS; i++) {
+        if (shields[i].quantity == id) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool has_shield(const ingle_survey *survey, size_t item)
+{
+    for (size_t i = 0; i < SHIELDS; i++) {
+        const struct record *record = survey_record(survey, shields[i].quantity, item);
+        if (record != NULL && record->recorded && record->value != shields[i].none) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* ---- the whole ------------------------------------------------------------------------------ */
+
+enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, size_t item,
+                               int64_t *value)
 {
     if (id == QUANTITY_CHIMNEY_CONSTRUCTION) {
         return chimney_construction(survey, value);
@@ -76,7 +136,13 @@ enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, 
     if (id == QUANTITY_GAS_APPLIANCE) {
         return gas_appliance(survey, value);
     }
-    if (!quantities[id].assumes) {
+    if (id == QUANTITY_OUTLET_REACHES_RIDGE) {
+        return told_by_height(survey, value);
+    }
+    if (id == QUANTITY_WINDOW_OUTLET_BELOW) {
+        return told_by_window(survey, item, value);
+    }
+    if (!quantities[id].assumes || (is_shield(id) && has_shield(survey, item))) {
         return NOT_ASSUMED;
     }
     *value = quantities[id].assumed;

@@ -195,7 +195,7 @@ bool survey_value(const ingle_survey *survey, enum quantity_id id, size_t item, 
         *value = record->value;
         return true;
     }
-    return survey_assumed(survey, id, value) != NOT_ASSUMED;
+    return survey_assumed(survey, id, item, value) != NOT_ASSUMED;
 }
 
 int ingle_survey_get(const ingle_survey *survey, const ingle_quantity *quantity, size_t item,

@@ -46,7 +46,8 @@ bool survey_value(const ingle_survey *survey, enum quantity_id id, size_t item, 
 enum assumption { NOT_ASSUMED, ASSUMED, TOLD_BY_OTHERS };
 
 /* What is taken for granted of a quantity, or told by others that are recorded. */
-enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, int64_t *value);
+enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, size_t item,
+                               int64_t *value);
 
 /* The JSON pointer of a quantity: /survey/trim/0/distance. */
 struct text;

@@ -144,8 +144,10 @@ static const struct record *item_record(const ingle_survey *survey, enum quantit
 
 static bool rules_out(const struct condition *condition, const struct record *record)
 {
+    bool among = condition->test == ONE_OF && (condition->value & CHOICE_BIT(record->value)) != 0;
     return record->recorded && (condition->test == IS       ? record->value != condition->value
                                 : condition->test == IS_NOT ? record->value == condition->value
+                                : condition->test == ONE_OF ? !among
                                                             : false);
 }
 

@@ -96,6 +96,11 @@ def fixed(row):
     yield around_judged(row, ("limit",), {}, row.numbers["limit"])
 
 
+def within_scope(row):
+    limit = row.numbers["limit"]
+    yield Probe(("limit",), {}, row.judged, limit, (MEETS, MEETS, OUTSIDE))
+
+
 def share(row):
     ratio = row.numbers["ratio"]
     for amount in inputs(row):
@@ -549,6 +554,7 @@ FORMULAS = {
     "raised-from-begun-steps": lambda row: raised(row, True, True),
     "raised-from-whole-steps": lambda row: raised(row, True, False),
     "fixed": fixed,
+    "within-scope": within_scope,
     "share": share,
     "share-or-least": share_or_least,
     "input-plus": input_plus,

@@ -40,22 +40,22 @@ def pointer(quantity):
 
 
 def condition_parts(rule):
-    """(quantity, test of an amount or None, negated, value) of each part of a rule's condition."""
+    """The parts of a rule's condition."""
     return applies.parts(rule, QUANTITIES)
 
 
 def conditions(rule):
     """What has to be recorded for a rule to apply, read from the catalogue's sentence."""
     survey, excluded = {}, {}
-    for quantity, test, negated, value in condition_parts(rule):
+    for quantity, test, negated, value, _ in condition_parts(rule):
         if test:
             survey[quantity] = value + applies.AMOUNT_TESTS[test][0]
         elif QUANTITIES[quantity]["dimension"] == "flag":
-            survey[quantity] = (value == "yes") != negated
+            survey[quantity] = (value == ("yes",)) != negated
         elif negated:
-            excluded.setdefault(quantity, set()).add(value)
+            excluded.setdefault(quantity, set()).update(value)
         else:
-            survey[quantity] = value
+            survey[quantity] = value[0]
     for quantity, values in excluded.items():
         survey.setdefault(quantity, next(choice for choice in choices_of(quantity)
                                          if choice not in values))
@@ -94,12 +94,9 @@ def is_beyond(quantity, amount):
 
 def is_asked_of(rule, quantity, seen):
     """Whether a rule asks anything where the very thing it judges is seen to be so."""
-    for asked, test, negated, value in condition_parts(rule):
-        if asked == quantity and not test:
-            wanted = value == "yes" if isinstance(seen, bool) else value
-            if (seen == wanted) == negated:
-                return False
-    return True
+    word = {True: "yes", False: "no"}.get(seen, seen)
+    return all(part.admits(word) for part in condition_parts(rule)
+               if part.quantity == quantity and not part.test)
 
 
 def values_of(rule, probe):
@@ -243,11 +240,10 @@ def holds(part, known):
     """Whether a part of a condition holds; None where nothing is known of it."""
     amount = known.get(part.quantity, QUANTITIES[part.quantity].get("assumed"))
     if amount is None:
-        return None
+        return part.unknown
     if part.test:
         return applies.AMOUNT_TESTS[part.test][1](amount, part.value)
-    word = {True: "yes", False: "no"}.get(amount, amount)
-    return (word == part.value) != part.negated
+    return part.admits({True: "yes", False: "no"}.get(amount, amount))
 
 
 def follows_alike(row, rule):
@@ -279,8 +275,8 @@ def due_rows(rule, judged, known):
 
 def possible_choices(rule, judged):
     """What can be seen of the judged quantity where the rule applies."""
-    excluded = {value for quantity, test, negated, value in condition_parts(rule)
-                if quantity == judged and negated and not test}
+    excluded = {word for quantity, test, negated, words, _ in condition_parts(rule)
+                if quantity == judged and negated and not test for word in words}
     return tuple(choice for choice in choices_of(judged) if choice not in excluded)
 
 
@@ -432,7 +428,7 @@ class Boundaries(unittest.TestCase):
         """Round its limit just the rows apply whose conditions hold, each with its number."""
         trial, covered = RowsTrial(), 0
         for rule in RULES:
-            for quantity, test, _, limit in condition_parts(rule):
+            for quantity, test, _, limit, _ in condition_parts(rule):
                 if test:
                     covered += 1
                     tried = self.try_condition(trial, rule, quantity, limit)

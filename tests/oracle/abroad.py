@@ -9,41 +9,40 @@ import amounts
 import canada_rules
 import europe_rules
 import rules
-from abroad_rules import BY_LISTING, LISTINGS, OUTSIDE, Usual
+from abroad_rules import BY_LISTING, IF_KNOWN, LISTINGS, OR_UNKNOWN, OUTSIDE, Usual
 
 STANDARDS = {**canada_rules.STANDARDS, **europe_rules.STANDARDS}
 
 DIMENSIONS = {key: dimension for dimension, keys in {
     'length': '''opening/width opening/height opening/total-length flue/diameter flue/width
         flue/depth flue/shorter-side flue/longer-side flue/height flue/liner-thickness
-        flue/liner-gap firebox/depth
-        firebox/lining-thickness firebox/floor-lining-thickness firebox/wall-thickness
-        firebox/masonry-thickness smoke-chamber/wall-thickness hearth/front hearth/facing
-        hearth/from-facing hearth/left hearth/right hearth/thickness hearth/extension-thickness
-        hearth/edge-thickness hearth/overall-depth hearth/firebox-raise hearth/timber-below
-        hearth/timber-air-space hearth/plan-width hearth/plan-depth hearth/clear-front
-        hearth/clear-left hearth/clear-right lintel/left lintel/right lintel/longer-leg
-        lintel/shorter-leg lintel/angle-thickness trim/distance trim/projection
-        chimney/height-above-roof chimney/wall-thickness chimney/flue-spacing chimney/clearance
-        chimney/liner-below-inlet nearby/distance nearby/top-above nearby/rise cap/projection
-        cap/drip cap/liner-above window/distance window/outlet-above neighbour/distance
-        neighbour/outlet-above outlet/to-ridge outlet/above-ridge outlet/from-roof outlet/off-roof
-        outlet/above-roof outlet/above-parapet separation/from-flue separation/fixings
-        separation/timber separation/flue-pipe separation/smoke-chamber separation/metal-at-face
-        separation/finish radiation/distance warm-air/distance warm-air/projection air/diameter
+        flue/liner-gap firebox/depth firebox/lining-thickness firebox/floor-lining-thickness
+        firebox/wall-thickness firebox/surround-thickness firebox/leaves-thickness
+        smoke-chamber/wall-thickness hearth/front hearth/facing hearth/from-facing hearth/left
+        hearth/right hearth/thickness hearth/extension-thickness hearth/edge-thickness
+        hearth/overall-depth hearth/firebox-raise hearth/timber-below hearth/timber-air-space
+        hearth/plan-width hearth/plan-depth hearth/clear-front hearth/clear-left hearth/clear-right
+        lintel/left lintel/right lintel/longer-leg lintel/shorter-leg lintel/angle-thickness
+        trim/distance trim/projection chimney/height-above-roof chimney/wall-thickness
+        chimney/flue-spacing chimney/clearance chimney/liner-below-inlet nearby/distance
+        nearby/top-above nearby/rise cap/projection cap/drip cap/liner-above window/distance
+        window/outlet-above neighbour/distance neighbour/outlet-above outlet/to-ridge
+        outlet/above-ridge outlet/from-roof outlet/off-roof outlet/above-roof outlet/above-parapet
+        separation/from-flue separation/fixings separation/timber separation/others
+        separation/flue-pipe separation/smoke-chamber separation/metal-at-face separation/finish
+        radiation/distance warm-air/distance warm-air/projection air/diameter
         fireplace/back-clearance fireplace/side-clearance chimney/parging floor/door-front
         floor/door-left floor/door-right floor/left floor/right floor/back stove/space-before-door
         wall/unprotected wall/clearance wall/air-space vent/aperture outlet/stack-width
         separation/pipe-diameter co-alarm/from-wall co-alarm/below-ceiling co-alarm/distance
-        footing/projection floor/front separation/joist-masonry separation/cleanout
+        footing/free-projection floor/front separation/joist-masonry separation/cleanout
         smoke-chamber/exposed-back hearth/opening-above-floor hearth/unit-thickness
         hearth/sheet-metal wall/shield-metal wall/bottom-gap wall/shield-beside wall/shield-above
         wall/by-listing listing/hearth-front listing/hearth-side listing/hearth-back
         listing/smoke-chamber-wall insert/hearth-front insert/projection insert/body-left
-        insert/body-right
-        firebox/above-floor firebox/unit-thickness hearth/clear-back gas/support-height
-        gas/back-clearance gas/side-clearance gas/top-clearance gas/hearth-front gas/hearth-left
-        gas/hearth-right cap/terminal-length cap/terminal-built-in neighbour/clear
+        insert/body-right firebox/above-floor firebox/unit-thickness hearth/clear-back
+        gas/support-height gas/back-clearance gas/side-clearance gas/top-clearance gas/hearth-front
+        gas/hearth-left gas/hearth-right cap/terminal-length cap/terminal-built-in neighbour/clear
         separation/pipe-to-shield separation/pipe-shield-overlap separation/pipe-shield-gap
         chimney/firebrick-thickness footing/thickness footing/wall-height flue/element-height
         flue/above-floor-protector insert/flue-clearance wall/shield-to-appliance
@@ -60,7 +59,7 @@ DIMENSIONS = {key: dimension for dimension, keys in {
 ASSUMED = {
     'opening/exposure': 'front', 'hearth/in-recess': True, 'hearth/on-combustible-floor': False,
     'throat/present': True, 'house/easily-ignited-roof': False, 'house/flue-in-party-wall': False,
-    'flue/draught-stabiliser': False, 'outlet/reaches-ridge': False, 'outlet/parapet': False,
+    'flue/draught-stabiliser': False, 'outlet/parapet': False,
     'outlet/anti-downdraught-cap': False, 'radiation/shield': False, 'warm-air/outlets': False,
     'separation/metal-through-face': False, 'lintel/steel-angle': False, 'chimney/flues': 'single',
     'chimney/place': 'interior', 'chimney/liner': 'clay', 'trim/combustible': True,
@@ -73,11 +72,12 @@ ASSUMED = {
     'listing/small-pellet-flue': False, 'gas/flame-raised': False, 'gas/back-boiler': False,
     'gas/shielded': False, 'gas/low-clearance-rate': False, 'house/combustible-floor': True,
     'cap/terminal': False, 'separation/pipe-insulated': False, 'separation/pipe-shield': False,
-    'vent/maker-asks-more': False, 'chimney/rubble-stone': False,
+    'hearth/left-to-wall': False, 'hearth/right-to-wall': False, 'chimney/rubble-stone': False,
     'chimney/heat-class': 'residential', 'air/supply-shared': False,
     'wall/shield-fire-rated': False, 'recess/construction': 'solid', 'hood/metal': False,
     'gas/appliance': 'none', 'wall/shield-face': 'none', 'wall/shield-layers': 'none',
 }
+SHIELDS = ('wall/protection', 'wall/shield-face', 'wall/shield-layers')
 Finding = namedtuple('Finding', 'rule subject relation verdict required measured margin dimension '
                      'usual', defaults=(None,))
 
@@ -91,9 +91,19 @@ class Missing(Exception):
 class Facts:
     """What a document records: amounts with half-widths, and what was seen."""
 
-    def assumed(self, key):
+    def assumed(self, key, item=0):
         """What is taken where nothing is recorded. A stove's chimney is what its connector goes
-        into; only a fireplace's is masonry."""
+        into; only a fireplace's is masonry. An outlet above the ridge reaches it, one above an
+        opening is not below it. That a wall has no shield is taken only where nothing is said of
+        one."""
+        if key == 'outlet/reaches-ridge':
+            return True if self.box('outlet/above-ridge', (0, 0))[0] > 0 else None
+        if key == 'window/outlet-below':
+            return False if self.box(f'window/{item}/outlet-above', (0, 0))[0] > 0 else None
+        if key in SHIELDS and any(
+                self.seen.get(each.replace('/', f'/{item}/'), 'none') != 'none'
+                for each in SHIELDS):
+            return None
         if key == 'gas/appliance' and self.seen.get('appliance/fuel') == 'gas':
             return None  # something burns it
         if key != 'chimney/construction':
@@ -129,8 +139,8 @@ class Facts:
             tolerance = self.tolerance if dimension == 'length' else 0
         self.amounts[key] = (amounts.read(value, dimension, self.unit), tolerance)
 
-    def box(self, key):
-        value, tolerance = self.amounts[key]
+    def box(self, key, otherwise=None):
+        value, tolerance = self.amounts.get(key, otherwise) or self.amounts[key]
         return max(0, value - tolerance), value + tolerance
 
 
@@ -201,7 +211,7 @@ class Reading:
         return width * depth
 
     def state(self, key):
-        value = self.facts.seen.get(self.place(key), self.facts.assumed(key))
+        value = self.facts.seen.get(self.place(key), self.facts.assumed(key, self.item))
         if value is None:
             raise Missing(key)
         return value
@@ -210,7 +220,10 @@ class Reading:
 # ---- judging -------------------------------------------------------------------------------------
 
 COMPARE = {'is': lambda a, b: a == b, 'is not': lambda a, b: a != b, '>=': lambda a, b: a >= b,
-           '>': lambda a, b: a > b, '<=': lambda a, b: a <= b, '<': lambda a, b: a < b}
+           '>': lambda a, b: a > b, '<=': lambda a, b: a <= b, '<': lambda a, b: a < b,
+           'in': lambda a, b: a in b}
+COMPARE |= {name + unknown: test for name, test in COMPARE.items()
+            for unknown in (OR_UNKNOWN, IF_KNOWN)}
 PERHAPS = 'perhaps'
 
 
@@ -225,13 +238,21 @@ def holds(condition, reading):
     return PERHAPS if len(answers) == 2 else answers.pop()
 
 
+def holds_at_all(condition, reading):
+    """The same, and what it comes to of what is not known; Missing where that is asked for."""
+    answer = attempt(holds, condition, reading)
+    if answer is Missing and condition[1].endswith((OR_UNKNOWN, IF_KNOWN)):
+        return condition[1].endswith(OR_UNKNOWN)
+    return answer
+
+
 def applies(rule, reading):
     """True, False, PERHAPS, or None where a condition asks for something that is not recorded."""
     unknown = perhaps = False
     for condition in rule.when:
         if reading.item is None and condition[0].split('/')[0] == rule.key.split('/')[0]:
             continue
-        answer = attempt(holds, condition, reading)
+        answer = holds_at_all(condition, reading)
         if answer is False:
             return False
         unknown |= answer is Missing
@@ -362,6 +383,7 @@ def judge(rule, facts, item):
     return found
 
 
+ALTERNATIVES = (' of outlets', ' of separations')  # what roles are of, beside a standard's first
 ALONE = 'no list'
 REPEATING = ('trim', 'nearby', 'window', 'neighbour', 'wall', 'adjacent-wall')
 
@@ -375,13 +397,17 @@ def items_of(rule, facts):
     return range(facts.lists[group]) if group in facts.lists else [None]
 
 
-def settle(found):
-    """Of an ordinary rule and its exception, whichever is met, the exception first."""
-    verdicts = {role: [finding.verdict for rule, finding in found if rule.role == role]
-                for role in ('ordinary', 'exception')}
-    for kept, idle in (('exception', 'ordinary'), ('ordinary', 'exception')):
-        if set(verdicts[kept]) == {'meets'}:
-            return [pair for pair in found if pair[0].role != idle]
+def settle(found, name=''):
+    """Of ordinary rules and those instead of them, whichever are met, the exception first; where
+    the ordinary ones ask nothing the exception is not needed."""
+    ordinary, instead = f'ordinary{name}', f'exception{name}'
+    verdicts = {role: {finding.verdict for rule, finding in found
+                       if rule.role == role and finding.verdict != 'not-applicable'}
+                for role in (ordinary, instead)}
+    if verdicts[instead] == {'meets'}:
+        return [pair for pair in found if pair[0].role != ordinary]
+    if verdicts[ordinary] <= {'meets'}:
+        return [pair for pair in found if pair[0].role != instead]
     return found
 
 
@@ -400,7 +426,9 @@ def judged(document, standard):
             finding = judge(rule, facts, item)
             if finding is not None:
                 found.append((rule, finding))
-    return settle(found)
+    for name in ('', *ALTERNATIVES):
+        found = settle(found, name)
+    return found
 
 
 def findings(document, standard):

@@ -10,6 +10,7 @@ MM, M = amounts.NM_PER_MM, 1000 * amounts.NM_PER_MM
 MM2, M2 = MM * MM, M * M
 
 OUTSIDE = 'nothing is printed'
+OR_UNKNOWN, IF_KNOWN = ' or unknown', ' if known'  # what a comparison comes to of what is not known
 BY_LISTING = 'the listing decides'
 # The same, where it is known what listings usually ask.
 Usual = namedtuple('Usual', 'amount')
@@ -58,8 +59,8 @@ def at_most(rule, key, amount, *when, **more):
     return Rule(rule, key, 'at-most', limit(amount), when, **more)
 
 
-def state(rule, key, relation, wanted, *when):
-    return Rule(rule, key, relation, limit(wanted), when)
+def state(rule, key, relation, wanted, *when, **more):
+    return Rule(rule, key, relation, limit(wanted), when, **more)
 
 
 def share(rule, key, source, fraction, *when, relation='at-least'):
@@ -71,6 +72,12 @@ def within(rule, key, amount, source, reach, *when):
                 ((source, reach),))
 
 
+def in_scope(rule, key, most, *when):
+    """What a section is about: of more it says nothing."""
+    return Rule(rule, key, 'at-most', lambda get: most if get(key) <= most else OUTSIDE, when,
+                ((key, most),))
+
+
 def kind(word):
     return ('appliance/kind', 'is', word)
 
@@ -79,6 +86,16 @@ def layers(word):
     return ('wall/shield-layers', 'is', word)
 
 
+def kinds(*words):
+    return ('appliance/kind', 'in', words)
+
+
 OPEN, STOVE, INSERT = kind('masonry-fireplace'), kind('stove'), kind('insert')
 SCREEN = ('wall/shield-layers', 'is not', 'none')
+NO_GAS = ('appliance/fuel', 'is not' + OR_UNKNOWN, 'gas')
+OUTLET = ('gas/vent', 'is' + OR_UNKNOWN, 'chimney')  # no sealed vent, nor none at all
+CLOSED = (kinds('stove', 'insert', 'pellet-stove'), NO_GAS)
+ANY_FIRE = (kinds('masonry-fireplace', 'stove', 'insert', 'pellet-stove'), NO_GAS)
+CHIMNEY = (('appliance/kind', 'is not', 'factory-built-fireplace'),
+           ('chimney/construction', 'is', 'masonry'))  # of masonry, whatever stands on it
 ROUND, SIDED = ('flue/shape', 'is', 'round'), ('flue/shape', 'is not', 'round')

@@ -15,10 +15,13 @@ from fractions import Fraction
 from math import ceil, floor
 
 import rules
-from abroad_rules import (BY_LISTING, INSERT, M2, MM, OPEN, OUTSIDE, STOVE, M, Rule, at_least,
-                          at_most, kind, share, state, usual, usual_if_labelled, within)
+from abroad_rules import (BY_LISTING, CHIMNEY, INSERT, M2, MM, OR_UNKNOWN, OUTSIDE, STOVE, M, Rule,
+                          at_least, at_most, in_scope, kind, kinds, share, state, usual,
+                          usual_if_labelled, within)
 from amounts import DEGREE, KILOWATT
 
+# A liner of steel may be in a masonry fireplace.
+OPEN = kinds('masonry-fireplace', 'steel-fireplace-unit')
 ROUND = ('flue/shape', 'is', 'round')
 SIDED = (('flue/shape', 'is not', 'round'), ('flue/shape', 'is not', 'oval'))
 OVAL = ('flue/shape', 'is', 'oval')
@@ -156,10 +159,17 @@ def mantel(get):
     return (300 if get('trim/projection') > 38 * MM else 150) * MM
 
 
+def round_duct(get):
+    """The area of a duct of 100 mm; a round one, known by its diameter, is rounded alike."""
+    is_round = get.base('air/area') is None and get.base('air/diameter') is not None
+    return (rules.circle if is_round else rules.circle_as_requirement)(100 * MM)
+
+
 # ---- Ontario -------------------------------------------------------------------------------------
 
 MASONRY = ('chimney/construction', 'is', 'masonry')
-CHIMNEY = (*no_kind('factory-built-fireplace'), MASONRY)  # whatever stands on it
+STOVES = kinds('stove', 'pellet-stove')
+APPLIANCES = kinds('stove', 'pellet-stove', 'insert', 'masonry-heater')
 INTERIOR, EXTERIOR = ('chimney/place', 'is', 'interior'), ('chimney/place', 'is', 'exterior')
 FIREBRICK, STEEL = ('firebox/lining', 'is', 'firebrick'), ('firebox/lining', 'is', 'steel')
 COMBUSTIBLE = yes('trim/combustible')
@@ -170,7 +180,11 @@ WOOD = ('appliance/fuel', 'is', 'wood')
 FACTORY = kind('factory-built-fireplace')
 FIREPLACE = (*no_kind('stove', 'pellet-stove', 'masonry-heater', 'insert'), WOOD)
 DUCT = ('air/duct-state', 'is', 'connected')
-SHARED = (*no_kind('masonry-fireplace'), *CHIMNEY, WOOD, yes('stove/other-on-flue'))
+# 9.21 is about chimneys up to 12 m and outputs up to 120 kW; of others none of it is asked.
+SCOPE = (('flue/height', '<=' + OR_UNKNOWN, 12 * M),
+         ('appliance/output', '<=' + OR_UNKNOWN, 120 * KILOWATT))
+CHIMNEY_921 = (*CHIMNEY, *SCOPE)
+SHARED = (APPLIANCES, MASONRY, *SCOPE, WOOD, yes('stove/other-on-flue'))
 OWN_CHIMNEY = ('connector/into', 'is', 'masonry-chimney')
 OLD_FIREPLACE = ('connector/into', 'is', 'fireplace-chimney')
 STAINLESS = ('chimney/liner', 'is', 'stainless')
@@ -185,9 +199,9 @@ def firebox_walls():
                  ('firebox/lining-thickness', '<', 51 * MM)),
         at_least('firebox-wall', 'firebox/wall-thickness', 190 * MM, OPEN, STEEL,
                  no('firebox/air-chamber')),
-        at_least('firebox-masonry', 'firebox/masonry-thickness', 90 * MM, OPEN, STEEL, chamber,
+        at_least('firebox-masonry', 'firebox/surround-thickness', 90 * MM, OPEN, STEEL, chamber,
                  no('firebox/hollow-units')),
-        at_least('firebox-masonry', 'firebox/masonry-thickness', 190 * MM, OPEN, STEEL, chamber,
+        at_least('firebox-masonry', 'firebox/surround-thickness', 190 * MM, OPEN, STEEL, chamber,
                  yes('firebox/hollow-units')),
     ]
 
@@ -197,54 +211,56 @@ def sides(rule, keys, amount, *when):
 
 
 CHIMNEYS = [
-    at_most('chimney-within-scope', 'flue/height', 12 * M, *CHIMNEY),
-    at_most('output-within-scope', 'appliance/output', 120 * KILOWATT, *CHIMNEY,
-            *no_kind('masonry-fireplace')),
-    share('flue-oval-sides', 'flue/shorter-side', 'flue/longer-side', '2/3', *CHIMNEY, OVAL),
-    at_most('flue-slope', 'flue/slope', 45 * DEGREE, *CHIMNEY),
-    state('shared-flue', 'stove/other-on-flue', 'is', False, OPEN),
+    in_scope('chimney-within-scope', 'flue/height', 12 * M, *CHIMNEY),
+    in_scope('output-within-scope', 'appliance/output', 120 * KILOWATT, APPLIANCES, MASONRY),
+    share('flue-oval-sides', 'flue/shorter-side', 'flue/longer-side', '2/3', *CHIMNEY_921, OVAL),
+    at_most('flue-slope', 'flue/slope', 45 * DEGREE, *CHIMNEY_921),
+    state('shared-flue', 'stove/other-on-flue', 'is', False, OPEN, *SCOPE),
+    state('connector-open-fireplace', 'connector/into', 'is-not', 'open-fireplace-flue', STOVES,
+          *SCOPE),
     state('flue-shared-with-gas', 'flue/shared-with', 'is-not', 'gas', *SHARED),
     state('flue-shared-with-oil', 'flue/shared-with', 'is-not', 'oil', *SHARED,
           no('flue/listed-with-oil')),
-    state('flue-lined', 'flue/lining', 'is-not', 'none', *CHIMNEY),
-    at_least('liner-thickness', 'flue/liner-thickness', Fraction('15.9') * MM, *CHIMNEY,
+    state('flue-lined', 'flue/lining', 'is-not', 'none', *CHIMNEY_921),
+    at_least('liner-thickness', 'flue/liner-thickness', Fraction('15.9') * MM, *CHIMNEY_921,
              ('chimney/liner', 'is', 'clay')),
-    at_least('liner-thickness', 'flue/liner-thickness', Fraction('0.3') * MM, *CHIMNEY, STAINLESS),
-    *[state('stainless-liner-fuel', 'appliance/fuel', 'is', 'gas', *who, MASONRY, STAINLESS)
-      for who in ((OPEN,), (kind('masonry-heater'),), (STOVE, OWN_CHIMNEY),
-                  (kind('pellet-stove'), OWN_CHIMNEY))],
-    at_least('liner-gap', 'flue/liner-gap', 10 * MM, *CHIMNEY),
-    state('liner-gap-open', 'flue/liner-gap-filled', 'is', False, *CHIMNEY),
-    at_least('liner-start', 'chimney/liner-below-inlet', 200 * MM, STOVE, MASONRY),
-    at_least('liner-above-cap', 'cap/liner-above', 50 * MM, *CHIMNEY),
-    at_most('liner-above-cap-most', 'cap/liner-above', 100 * MM, *CHIMNEY),
-    at_least('chimney-height', 'chimney/height-above-roof', 900 * MM, *CHIMNEY),
+    at_least('liner-thickness', 'flue/liner-thickness', Fraction('0.3') * MM, *CHIMNEY_921,
+             STAINLESS),
+    *[state('stainless-liner-fuel', 'appliance/fuel', 'is', 'gas', *who, MASONRY, STAINLESS,
+           *SCOPE)
+      for who in ((OPEN,), (kind('masonry-heater'),), (STOVES, OWN_CHIMNEY))],
+    at_least('liner-gap', 'flue/liner-gap', 10 * MM, *CHIMNEY_921),
+    state('liner-gap-open', 'flue/liner-gap-filled', 'is', False, *CHIMNEY_921),
+    at_least('liner-start', 'chimney/liner-below-inlet', 200 * MM,
+             kinds('stove', 'pellet-stove', 'masonry-heater'), MASONRY, *SCOPE),
+    at_least('liner-above-cap', 'cap/liner-above', 50 * MM, *CHIMNEY_921),
+    at_most('liner-above-cap-most', 'cap/liner-above', 100 * MM, *CHIMNEY_921),
+    at_least('chimney-height', 'chimney/height-above-roof', 900 * MM, *CHIMNEY_921),
     within('chimney-height-nearby', 'nearby/top-above', 600 * MM, 'nearby/distance', 3 * M,
-           *CHIMNEY),
-    state('chimney-bracing', 'outlet/stack-braced', 'is', True, *CHIMNEY,
+           *CHIMNEY_921),
+    state('chimney-bracing', 'outlet/stack-braced', 'is', True, *CHIMNEY_921,
           ('chimney/height-above-roof', '>', 3600 * MM)),
-    state('chimney-bracing', 'outlet/stack-braced', 'is', True, *CHIMNEY,
+    state('chimney-bracing', 'outlet/stack-braced', 'is', True, *CHIMNEY_921,
           ('chimney/height-above-roof', '<=', 3600 * MM), ('outlet/stack-width', '<', 400 * MM)),
-    at_least('cap-drip', 'cap/drip', 25 * MM, *CHIMNEY),
-    state('cleanout-present', 'separation/has-cleanout', 'is', True, STOVE, MASONRY, OWN_CHIMNEY),
-    at_least('chimney-wall', 'chimney/wall-thickness', 70 * MM, *CHIMNEY),
-    at_least('flue-spacing', 'chimney/flue-spacing', 70 * MM, *CHIMNEY, SEVERAL,
+    at_least('cap-drip', 'cap/drip', 25 * MM, *CHIMNEY_921),
+    *[state('cleanout-present', 'separation/has-cleanout', 'is', True, *who, MASONRY, *SCOPE)
+      for who in ((STOVES, OWN_CHIMNEY), (kind('masonry-heater'),))],
+    at_least('chimney-wall', 'chimney/wall-thickness', 70 * MM, *CHIMNEY_921),
+    at_least('flue-spacing', 'chimney/flue-spacing', 70 * MM, *CHIMNEY_921, SEVERAL,
              no('chimney/firebrick-wythe')),
-    at_least('flue-spacing', 'chimney/flue-spacing', 90 * MM, *CHIMNEY, SEVERAL,
+    at_least('flue-spacing', 'chimney/flue-spacing', 90 * MM, *CHIMNEY_921, SEVERAL,
              yes('chimney/firebrick-wythe')),
-    at_least('chimney-clearance', 'chimney/clearance', 50 * MM, *CHIMNEY, INTERIOR),
-    at_least('chimney-clearance', 'chimney/clearance', 12 * MM, *CHIMNEY, EXTERIOR),
-    at_least('separation-of-finish', 'separation/finish', 12 * MM, *CHIMNEY),
-    at_least('separation-from-cleanout', 'separation/cleanout', 150 * MM, *CHIMNEY,
+    at_least('separation-from-timber', 'separation/timber', 50 * MM, *CHIMNEY_921, INTERIOR),
+    at_least('chimney-clearance', 'chimney/clearance', 12 * MM, *CHIMNEY_921, EXTERIOR),
+    at_least('separation-of-finish', 'separation/finish', 12 * MM, *CHIMNEY_921),
+    at_least('separation-from-cleanout', 'separation/cleanout', 150 * MM, *CHIMNEY_921,
              yes('separation/has-cleanout')),
-    at_least('joist-bearing', 'separation/joist-masonry', 290 * MM, *CHIMNEY,
+    at_least('joist-bearing', 'separation/joist-masonry', 290 * MM, *CHIMNEY_921,
              yes('separation/joists-bear')),
 ]
 AIR = [
     state('exterior-air', 'air/duct-state', 'is', 'connected', *FIREPLACE),
-    at_least('air-diameter', 'air/diameter', 100 * MM, *FIREPLACE, DUCT, role='exception'),
-    at_least('air-duct-area', 'air/area', rules.circle_as_requirement(100 * MM), *FIREPLACE, DUCT,
-             role='ordinary'),
+    Rule('air-duct-area', 'air/area', 'at-least', round_duct, (*FIREPLACE, DUCT)),
     state('air-intake-place', 'air/intake-place', 'is', 'outdoors', *FIREPLACE, DUCT),
     state('air-duct-noncombustible', 'air/duct-combustible', 'is', False, *FIREPLACE, DUCT),
     *[state(rule, key, 'is', True, *FIREPLACE, DUCT) for rule, key in (
@@ -299,7 +315,8 @@ ALBERTA = [
     *round_flues(),
     state('cleanout-present', 'separation/has-cleanout', 'is', True, *CHIMNEY),
     at_least('chimney-wall', 'chimney/wall-thickness', 75 * MM, *CHIMNEY),
-    at_least('flue-spacing', 'chimney/flue-spacing', 75 * MM, *CHIMNEY, SEVERAL),
+    at_least('flue-spacing', 'chimney/flue-spacing', 75 * MM, *CHIMNEY, SEVERAL,
+             no('chimney/firebrick-wythe')),
 ]
 UNITS = ('hearth/build', 'is', 'units')
 CSA_A405 = [
@@ -330,6 +347,9 @@ B365_1991 = [
             ('wall/surface', 'is', surface))
       for face, both in REDUCTIONS.items() for surface, percent in zip(('wall', 'ceiling'), both)
       if percent is not None],
+    *[share('stove-clearance-reduced', 'wall/clearance', 'wall/unprotected', 1, STOVE,
+            ('wall/shield-face', 'is', face), ('wall/surface', 'is', 'ceiling'))
+      for face, both in REDUCTIONS.items() if both[1] is None],  # none: the whole clearance
     at_least('shield-air-space', 'wall/air-space', 21 * MM, STOVE, SHIELDED),
     *[at_least('shield-metal', 'wall/shield-metal', Fraction('0.33') * MM, STOVE,
                ('wall/shield-face', 'is', face))
@@ -342,8 +362,7 @@ B365 = [
     at_least('space-before-door', 'stove/space-before-door', 1200 * MM, STOVE),
 ]
 LISTED = ('listing/label', 'is', 'listed')
-BARE = (('listing/label', 'is not', 'listed'), ('wall/protection', 'is', 'none'),
-        ('wall/shield-face', 'is', 'none'))
+BARE = (('listing/label', 'is not', 'listed'), ('wall/shield-face', 'is', 'none'))
 BEHIND = (STOVE, SHIELDED, ('wall/surface', 'is', 'wall'))
 PRACTICE = [
     usual_if_labelled('insert-hearth-front', 'insert/hearth-front', 450 * MM, INSERT),

@@ -20,9 +20,9 @@ from fractions import Fraction
 from math import ceil
 
 import rules
-from abroad_rules import (BY_LISTING, INSERT, M2, MM, MM2, OPEN, OUTSIDE, ROUND, SCREEN, SIDED,
-                          STOVE, M, Rule, at_least, at_most, kind, layers, limit, share, state,
-                          within)
+from abroad_rules import (ANY_FIRE, BY_LISTING, CHIMNEY, CLOSED, IF_KNOWN, INSERT, M2, MM, MM2,
+                          NO_GAS, OPEN, OR_UNKNOWN, OUTLET, OUTSIDE, ROUND, SCREEN, SIDED, STOVE, M,
+                          Rule, at_least, at_most, kind, kinds, layers, limit, share, state, within)
 from amounts import DEGREE, KILOWATT, RATIO_ONE
 
 # ---- England -------------------------------------------------------------------------------------
@@ -35,7 +35,18 @@ ORDINARY_ROOF = ('house/easily-ignited-roof', 'is', False)
 THATCH = ('house/easily-ignited-roof', 'is', True)
 NEAR, AWAY = ('outlet/to-ridge', '<=', 600 * MM), ('outlet/to-ridge', '>', 600 * MM)
 RECESS, FREE = ('hearth/in-recess', 'is', True), ('hearth/in-recess', 'is', False)
-NEAR_FLUE = ('separation/from-flue', '<', 200 * MM)
+PITCH = 'house/roof-pitch'
+SLOPING = (PITCH, '>=' + OR_UNKNOWN, 10 * DEGREE)
+FLAT_ROOF = (PITCH, '<' + IF_KNOWN, 10 * DEGREE)  # it has no ridge to be near
+TABLE_2 = (kinds('stove', 'insert'), NO_GAS)  # pellets have lines of their own
+
+
+def separations(*when, **more):
+    """200 mm from the inside of the flue, or 40 mm from the outer face."""
+    return [at_least('separation-from-flue', 'separation/from-flue', 200 * MM, *when,
+                     role='ordinary of separations', **more),
+            at_least('separation-from-chimney', 'chimney/clearance', 40 * MM, *when,
+                     role='exception of separations', **more)]
 
 
 def by_heat(first, more, source='appliance/output', begins=5):
@@ -63,7 +74,7 @@ def vents():
     for stabiliser, tight, first, more in ((True, False, 300, 850), (True, True, 850, 850),
                                            (False, False, 0, 550), (False, True, 550, 550)):
         yield Rule('room-vent-area', 'vent/area', 'at-least', by_heat(first, more),
-                   (STOVE, ('flue/draught-stabiliser', 'is', stabiliser),
+                   (*CLOSED, ('flue/draught-stabiliser', 'is', stabiliser),
                     ('house/airtight', 'is', tight)))
 
 
@@ -77,6 +88,7 @@ def below_hearth(*when):
 SMOKY, EXEMPT = (('stove/smoke-exempt', 'is', each) for each in (False, True))
 GAS, SOLID = ('appliance/fuel', 'is', 'gas'), ('appliance/fuel', 'is not', 'gas')
 FIRE = (OPEN, SOLID)
+FIRES = ANY_FIRE[:1]  # with gas as well
 OUTPUT = 'appliance/output'
 NO_STOVE = ('appliance/kind', 'is not', 'stove')
 CHIMNEY_VENT = ('gas/vent', 'is', 'chimney')
@@ -95,17 +107,17 @@ def heat(comparison, kilowatts):
 
 def circle(diameter, *when):
     return Rule('flue-area-least', 'flue/net-area', 'at-least',
-                lambda get: rules.circle_as_requirement(diameter * MM), (STOVE, *when, SIDED))
+                lambda get: rules.circle_as_requirement(diameter * MM), (*TABLE_2, *when, SIDED))
 
 
 def stove_flues():
     for where in ((SMOKY,), (EXEMPT, heat('>', 20))):
         yield Rule('flue-diameter', 'flue/diameter', 'at-least', stove_flue(150, 175),
-                   (STOVE, *where, ROUND), OUTPUTS)
+                   (*TABLE_2, *where, ROUND), OUTPUTS)
         yield Rule('flue-shorter-side', 'flue/shorter-side', 'at-least', stove_flue(125, 150),
-                   (STOVE, *where, SIDED), OUTPUTS)
+                   (*TABLE_2, *where, SIDED), OUTPUTS)
         yield circle(150, *where, heat('<=', 30))
-    small = (STOVE, EXEMPT, heat('<=', 20))
+    small = (*TABLE_2, EXEMPT, heat('<=', 20))
     yield at_least('flue-diameter', 'flue/diameter', 125 * MM, *small, ROUND)
     for side, bends in ((100, ('flue/bends', '<=', 0)), (125, ('flue/bends', '>', 0))):
         yield at_least('flue-shorter-side', 'flue/shorter-side', side * MM, *small, bends, SIDED)
@@ -128,8 +140,8 @@ def gas_fire_flues():
                 gas('log-set'), MORE_SIDES)
 
 
-def recess(rule, part, thickness, construction):
-    return at_least(rule, f'recess/{part}-thickness', thickness * MM, *FIRE,
+def recess(rule, part, thickness, construction, which=ANY_FIRE):
+    return at_least(rule, f'recess/{part}-thickness', thickness * MM, *which, RECESS,
                     ('recess/construction', 'is', construction))
 
 
@@ -178,48 +190,57 @@ DOCUMENT_J = [
                ('listing/small-pellet-flue', 'is', small)) for most, small in ((125, False),
                                                                                (100, True))],
     at_least('flue-height', 'flue/height', 4500 * MM, *FIRE),
-    at_least('flue-height', 'flue/height', 4500 * MM, STOVE),
-    at_most('flue-slope', 'flue/slope', 45 * DEGREE, *FIRE),
-    at_most('flue-bends', 'flue/bends', 4, *FIRE),
-    at_least('outlet-above-ridge', 'outlet/above-ridge', 600 * MM, ORDINARY_ROOF, NEAR),
-    at_least('outlet-from-roof', 'outlet/from-roof', 2300 * MM, ORDINARY_ROOF, AWAY),
-    at_least('outlet-above-roof', 'outlet/above-roof', 1000 * MM, ORDINARY_ROOF, AWAY,
-             ('outlet/reaches-ridge', 'is', False)),
-    within('outlet-above-window', 'window/outlet-above', 1000 * MM, 'window/distance', 2300 * MM),
+    at_least('flue-height', 'flue/height', 4500 * MM, *CLOSED),
+    at_most('flue-slope', 'flue/slope', 45 * DEGREE, *ANY_FIRE),
+    at_most('flue-bends', 'flue/bends', 4, *ANY_FIRE),
+    at_least('outlet-above-ridge', 'outlet/above-ridge', 600 * MM, OUTLET, ORDINARY_ROOF, SLOPING,
+             NEAR),
+    *[rule for where in ((SLOPING, AWAY), (FLAT_ROOF,)) for rule in (
+        at_least('outlet-from-roof', 'outlet/from-roof', 2300 * MM, OUTLET, ORDINARY_ROOF, *where),
+        at_least('outlet-above-roof', 'outlet/above-roof', 1000 * MM, OUTLET, ORDINARY_ROOF, *where,
+                 role='ordinary of outlets'),
+        state('outlet-reaches-ridge', 'outlet/reaches-ridge', 'is', True, OUTLET, ORDINARY_ROOF,
+              *where, role='exception of outlets'))],
+    at_least('outlet-above-window', 'window/outlet-above', 1000 * MM, OUTLET,
+             ('window/distance', '<=', 2300 * MM)),
+    at_least('outlet-above-window', 'window/outlet-above', 1000 * MM, OUTLET,
+             ('window/distance', '>', 2300 * MM), ('window/outlet-below', 'is', True)),
     within('outlet-above-neighbour', 'neighbour/outlet-above', 600 * MM, 'neighbour/distance',
-           2300 * MM),
-    at_least('outlet-above-ridge', 'outlet/above-ridge', 600 * MM, THATCH, NEAR),
-    at_least('outlet-above-roof', 'outlet/above-roof', 1800 * MM, THATCH),
-    at_least('outlet-from-roof', 'outlet/from-roof', 2300 * MM, THATCH, AWAY),
+           2300 * MM, OUTLET),
+    at_least('outlet-above-ridge', 'outlet/above-ridge', 600 * MM, OUTLET, THATCH, NEAR),
+    at_least('outlet-above-roof', 'outlet/above-roof', 1800 * MM, OUTLET, THATCH),
+    at_least('outlet-from-roof', 'outlet/from-roof', 2300 * MM, OUTLET, THATCH, AWAY),
     *[at_least(rule, f'hearth/{part}', least * MM, *which, RECESS)
-      for which in (FIRE, (STOVE,))
+      for which in (FIRE, CLOSED)
       for rule, part, least in (('hearth-front', 'front', 500), ('hearth-side', 'left', 150),
                                 ('hearth-side', 'right', 150))],
-    at_least('hearth-plan', 'hearth/plan-width', 840 * MM, FREE),
-    at_least('hearth-plan', 'hearth/plan-depth', 840 * MM, FREE),
+    at_least('hearth-plan', 'hearth/plan-width', 840 * MM, NO_GAS, FREE),
+    at_least('hearth-plan', 'hearth/plan-depth', 840 * MM, NO_GAS, FREE),
     at_least('hearth-thickness', 'hearth/thickness', 125 * MM, *FIRE),
-    at_least('hearth-thickness', 'hearth/thickness', 125 * MM, STOVE, HOT),
-    at_least('hearth-thickness', 'hearth/thickness', 12 * MM, STOVE, COOL),
-    *below_hearth(*FIRE), *below_hearth(STOVE, HOT),
+    at_least('hearth-thickness', 'hearth/thickness', 125 * MM, *CLOSED, HOT),
+    at_least('hearth-thickness', 'hearth/thickness', 12 * MM, *CLOSED, COOL),
+    *below_hearth(*FIRE), *below_hearth(*CLOSED, HOT),
     at_least('hearth-clear-front', 'hearth/clear-front', 300 * MM, *FIRE),
-    *[at_least('hearth-clear-front', 'hearth/clear-front', least * MM, STOVE,
+    *[at_least('hearth-clear-front', 'hearth/clear-front', least * MM, *CLOSED,
                ('stove/doors-open', 'is', used)) for least, used in ((225, False), (300, True))],
-    *[at_least('hearth-clear-side', f'hearth/clear-{side}', 150 * MM, *which)
-      for which in (FIRE, (STOVE,)) for side in ('left', 'right')],
-    at_least('hearth-clear-back', 'hearth/clear-back', 150 * MM, STOVE, FREE,
+    *[at_least(f'hearth-clear-{side}', f'hearth/clear-{side}', 150 * MM, *which,
+               (f'hearth/{side}-to-wall', 'is', False))
+      for which in (FIRE, CLOSED) for side in ('left', 'right')],
+    at_least('hearth-clear-back', 'hearth/clear-back', 150 * MM, *CLOSED, FREE,
              ('hearth/back-to-wall', 'is', False)),
     *[state('hearth-edge-marked', 'hearth/edge-marked', 'is', True, *which)
-      for which in (FIRE, (STOVE,))],
+      for which in (FIRE, CLOSED)],
     at_least('firebox-wall', 'firebox/wall-thickness', 200 * MM, *FIRE,
              ('recess/construction', 'is', 'solid')),
+    *[recess(f'recess-{part}', part, 200, 'solid', CLOSED) for part in ('side', 'back')],
     *[recess(rule, part, thick, built) for built in ('back-to-back', 'cavity')
       for rule, part, thick in (('recess-side', 'side', 200), ('recess-back', 'back', 100))],
     *[recess(f'recess-{part}', part, thick, 'prefabricated')
       for part, thick in (('base', 50), ('side', 75), ('back', 100), ('top', 100))],
     state('gather', 'throat/gather', 'is', True, *FIRE),
     *walls_beside(),
-    at_least('separation-from-chimney', 'chimney/clearance', 40 * MM, *FIRE, NEAR_FLUE),
-    at_least('separation-from-fixings', 'separation/fixings', 50 * MM, *FIRE),
+    *separations(*CHIMNEY, NO_GAS),
+    at_least('separation-from-fixings', 'separation/fixings', 50 * MM, *CHIMNEY, NO_GAS),
     share('room-vent-area', 'vent/area', 'throat/area', '1/2', *FIRE,
           ('throat/present', 'is', True), IN_REACH),
     Rule('room-vent-by-width', 'vent/area', 'at-least', vent_default,
@@ -228,7 +249,7 @@ DOCUMENT_J = [
     share('room-vent-area', 'vent/area', 'flue/net-area', '1/2', *FIRE,
           ('throat/present', 'is', False)),
     Rule('room-vent-by-maker', 'vent/area', 'at-least', by_maker,
-         (SOLID, ('vent/maker-asks-more', 'is', True))),
+         (SOLID, ('listing/vent-area', '>' + IF_KNOWN, 0))),
     state('room-vent-place', 'vent/in-recess', 'is-not', True, SOLID),
     *vents(),
 ]
@@ -236,25 +257,29 @@ GAS_FIRE, NO_LOGS, NO_LIGHTER = (('gas/appliance', 'is not', each)
                                  for each in ('none', 'log-set', 'log-lighter'))
 LOW_FLAME = ('gas/flame-raised', 'is', False)
 BACK_BOILER = (GAS_FIRE, NO_LIGHTER, ('gas/back-boiler', 'is', True))
-NHBC = [
+STACK = (*CHIMNEY, OUTLET)
+NHBC_2020 = [
     at_least('flue-height', 'flue/height', 4500 * MM, OPEN),
-    at_most('flue-slope', 'flue/slope', 45 * DEGREE, OPEN),
-    at_most('flue-bends', 'flue/bends', 2, OPEN),
-    at_least('chimney-wall', 'chimney/wall-thickness', 100 * MM, OPEN,
-             ('house/flue-in-party-wall', 'is', False)),
-    at_least('chimney-wall', 'chimney/wall-thickness', 200 * MM, OPEN,
-             ('house/flue-in-party-wall', 'is', True)),
-    Rule('separation-from-chimney', 'chimney/clearance', 'at-least', limit(40 * MM),
-         (OPEN, NEAR_FLUE), option=('nhbc-separation', 'outer-face')),
-    Rule('separation-from-flue', 'separation/from-flue', 'at-least', limit(200 * MM), (OPEN,),
-         option=('nhbc-separation', 'scotland')),
-    at_least('separation-from-fixings', 'separation/fixings', 50 * MM, OPEN),
-    at_least('cap-projection', 'cap/projection', 50 * MM, OPEN),
-    at_least('cap-drip', 'cap/drip', 30 * MM, OPEN),
+    at_most('flue-slope', 'flue/slope', 45 * DEGREE, *FIRES, OUTLET),
+    at_most('flue-bends', 'flue/bends', 2, *FIRES, OUTLET),
+    *[at_least('chimney-wall', 'chimney/wall-thickness', least * MM, *STACK,
+               ('house/flue-in-party-wall', 'is', shared))
+      for least, shared in ((100, False), (200, True))],
+    *separations(*STACK, option=('nhbc-separation', 'outer-face')),
+    at_least('separation-from-flue', 'separation/from-flue', 200 * MM, *STACK,
+             option=('nhbc-separation', 'scotland')),
+    at_least('separation-from-fixings', 'separation/fixings', 50 * MM, *STACK),
+]
+NHBC_2022 = [*below_hearth(*FIRE), *below_hearth(*CLOSED, HOT)]
+NHBC = [
+    at_least('cap-projection', 'cap/projection', 50 * MM, *STACK),
+    at_least('cap-drip', 'cap/drip', 30 * MM, *STACK),
     Rule('terminal-built-in', 'cap/terminal-built-in', 'at-least',
          lambda get: max(get('cap/terminal-length') / Fraction(4), 125 * MM),
-         (OPEN, ('cap/terminal', 'is', True))),
-    at_least('liner-above-cap', 'cap/liner-above', 20 * MM, OPEN, ('cap/terminal', 'is', False)),
+         (*STACK, ('cap/terminal', 'is', True))),
+    at_least('liner-above-cap', 'cap/liner-above', 20 * MM, *STACK, ('cap/terminal', 'is', False)),
+    share('room-vent-area', 'vent/area', 'flue/net-area', '1/2', OPEN, NO_GAS,
+          ('throat/present', 'is', False)),
     *[Rule('room-vent-area', 'vent/area', 'at-least', by_heat(first, 500, 'gas/input', 7),
            (GAS_FIRE, NO_LOGS, NO_LIGHTER, CHIMNEY_VENT, ('house/airtight', 'is', tight)))
       for first, tight in ((0, False), (500, True))],
@@ -270,8 +295,7 @@ NHBC = [
       for rule, part, least in (('gas-hearth-front', 'front', 300),
                                 ('gas-hearth-side', 'left', 150),
                                 ('gas-hearth-side', 'right', 150))],
-    state('hearth-edge-marked', 'hearth/edge-marked', 'is', True, OPEN),
-    *below_hearth(*FIRE),
+    state('hearth-edge-marked', 'hearth/edge-marked', 'is', True, *FIRES),
 ]
 LOW_RATE = ('gas/low-clearance-rate', 'is', True)
 NHBC_2011 = [
@@ -284,7 +308,11 @@ NHBC_2011 = [
                    (LOW_RATE, ('gas/input', '<=', 7 * KILOWATT), ('house/airtight', 'is', True)))],
     share('room-vent-area', 'vent/area', 'flue/net-area', '1/2', GAS, gas('log-set'),
           ('throat/present', 'is', False)),
-    at_least('room-vent-aperture', 'vent/aperture', 5 * MM, OPEN),
+    at_least('room-vent-aperture', 'vent/aperture', 5 * MM, *FIRES),
+    Rule('room-vent-area', 'vent/area', 'at-least', by_heat(0, 550),
+         (*CLOSED, ('flue/draught-stabiliser', 'is', False), ('house/airtight', 'is', False))),
+    Rule('room-vent-area', 'vent/area', 'at-least', by_heat(0, 500, 'gas/input', 7),
+         (GAS_FIRE, NO_LOGS, NO_LIGHTER, CHIMNEY_VENT, ('house/airtight', 'is', False))),
 ]
 
 
@@ -292,7 +320,7 @@ def older_vent(get):
     return 550 * MM2 + Fraction(550 * MM2 * max(0, get(OUTPUT) - 6 * KILOWATT), KILOWATT)
 
 
-NORTHERN_IRELAND = [Rule('room-vent-area', 'vent/area', 'at-least', older_vent, (STOVE,),
+NORTHERN_IRELAND = [Rule('room-vent-area', 'vent/area', 'at-least', older_vent, CLOSED,
                          ((OUTPUT, 6 * KILOWATT),))]
 TGD_J = [at_most('gas-fire-input', 'gas/input', 15 * KILOWATT, gas(fire))
          for fire in ('log-set', 'insert')]
@@ -331,7 +359,7 @@ BRANDENBURG = [at_least(rule, key, least * MM, *which, BOARDS) for rule, key, le
 
 def above_floor(rule, key, more, least):
     return Rule(rule, key, 'at-least',
-                lambda get: max(get('firebox/above-floor') + more * MM, least * MM), (OPEN,),
+                lambda get: max(get('firebox/above-floor') + more * MM, least * MM), (OPEN, NO_GAS),
                 (('firebox/above-floor', (least - more) * MM),))
 
 
@@ -339,20 +367,28 @@ TRADE_RULE = [above_floor('hearth-front', 'hearth/front', 300, 500),
               above_floor('hearth-side', 'hearth/left', 200, 300),
               above_floor('hearth-side', 'hearth/right', 200, 300)]
 MUFFEUV = [
-    at_least('separation-from-timber', 'separation/timber', 20 * MM, OPEN),
-    at_least('separation-from-chimney', 'chimney/clearance', 50 * MM, OPEN),
+    *BRANDENBURG,
+    at_least('separation-from-timber', 'separation/timber', 20 * MM, *CHIMNEY),
+    at_least('separation-of-others', 'separation/others', 50 * MM, *CHIMNEY),
     *[at_least('separation-from-flue-pipe', 'separation/flue-pipe', least * MM, STOVE,
                ('separation/pipe-insulated', 'is', insulated))
       for least, insulated in ((200, False), (50, True))],
-    *[at_least('radiation-distance', 'radiation/distance', least * MM, which,
-               ('radiation/shield', 'is', shield))
-      for which in (OPEN, STOVE) for least, shield in ((800, False), (400, True))],
+]
+
+
+def radiation(least, shield):
+    return [at_least('radiation-distance', 'radiation/distance', least * MM, which,
+                     ('radiation/shield', 'is', shield)) for which in (OPEN, STOVE)]
+
+
+STATES = [
+    *radiation(800, False),
     *[Rule('air-supply', 'air/supply', 'at-least',
            lambda get, each=each: get('opening/area') * Fraction(each * RATIO_ONE, M2),
-           (OPEN, ('air/supply-shared', 'is', shared)))
+           (OPEN, NO_GAS, ('air/supply-shared', 'is', shared)))
       for each, shared in ((360, False), (540, True))],
 ]
-PITCH = 'house/roof-pitch'
+PRACTICE_GERMANY = radiation(400, True)
 
 
 def near_plant(get):
@@ -363,12 +399,12 @@ def near_plant(get):
 
 
 BIMSCHV = [
-    at_least('outlet-above-ridge', 'outlet/above-ridge', 400 * MM, role='ordinary'),
-    at_least('outlet-off-roof', 'outlet/off-roof', 1 * M, (PITCH, '<=', 20 * DEGREE),
+    at_least('outlet-above-ridge', 'outlet/above-ridge', 400 * MM, OUTLET, role='ordinary'),
+    at_least('outlet-off-roof', 'outlet/off-roof', 1 * M, OUTLET, (PITCH, '<=', 20 * DEGREE),
              role='exception'),
-    at_least('outlet-from-roof', 'outlet/from-roof', 2300 * MM, (PITCH, '>', 20 * DEGREE),
+    at_least('outlet-from-roof', 'outlet/from-roof', 2300 * MM, OUTLET, (PITCH, '>', 20 * DEGREE),
              role='exception'),
-    Rule('outlet-above-window', 'window/outlet-above', 'at-least', near_plant, (),
+    Rule('outlet-above-window', 'window/outlet-above', 'at-least', near_plant, (OUTLET,),
          (*[('window/distance', each * M) for each in (*range(15, 40, 2), 40)],
           *[('appliance/output', 50 * each * KILOWATT) for each in range(1, 14)])),
 ]
@@ -380,15 +416,16 @@ ARRETE_1969 = [
     state('flue-uniform', 'flue/uniform', 'is', True),
     state('flue-joint-in-floor', 'flue/joint-in-floor', 'is-not', True,
           ('flue/element-height', '>', 250 * MM)),
-    at_least('chimney-height-nearby', 'nearby/top-above', 400 * MM, CAP, (PITCH, '>', 15 * DEGREE),
-             NEAR_8_M, ('nearby/above-ridge', 'is', True)),
-    at_least('chimney-height-nearby', 'nearby/top-above', 400 * MM, NO_CAP, NEAR_8_M),
-    at_least('chimney-height-nearby', 'nearby/top-above', 400 * MM, CAP, (PITCH, '<=', 15 * DEGREE),
-             NEAR_8_M),
-    state('outlet-reaches-ridge', 'outlet/reaches-ridge', 'is', True, CAP,
-          (PITCH, '>', 15 * DEGREE)),
-    at_least('outlet-above-roof', 'outlet/above-roof', 1200 * MM, FLAT),
-    at_least('outlet-above-parapet', 'outlet/above-parapet', 1 * M, FLAT,
+    *[at_least('chimney-height-nearby', 'nearby/top-above', 400 * MM, OUTLET, CAP,
+               (PITCH, '>', 15 * DEGREE), NEAR_8_M, ('nearby/above-ridge', 'is', above), role=role)
+      for above, role in ((True, None), (False, 'ordinary'))],
+    at_least('chimney-height-nearby', 'nearby/top-above', 400 * MM, OUTLET, NO_CAP, NEAR_8_M),
+    at_least('chimney-height-nearby', 'nearby/top-above', 400 * MM, OUTLET, CAP,
+             (PITCH, '<=', 15 * DEGREE), NEAR_8_M),
+    state('outlet-reaches-ridge', 'outlet/reaches-ridge', 'is', True, OUTLET, CAP,
+          (PITCH, '>', 15 * DEGREE), role='exception'),
+    at_least('outlet-above-roof', 'outlet/above-roof', 1200 * MM, OUTLET, FLAT),
+    at_least('outlet-above-parapet', 'outlet/above-parapet', 1 * M, OUTLET, FLAT,
              ('outlet/parapet', 'is', True)),
 ]
 ARRETE_1980 = [
@@ -400,13 +437,14 @@ ARRETE_1980 = [
     at_least('shield-air-space', 'wall/air-space', 50 * MM, STOVE, SCREEN),
 ]
 DTU = [Rule('room-vent-area', 'vent/area', 'at-least',
-            lambda get: max(get('flue/net-area') / Fraction(4), 20000 * MM2), (OPEN,))]
+            lambda get: max(get('flue/net-area') / Fraction(4), 20000 * MM2), (OPEN, NO_GAS))]
 HANDBOOKS = [at_least('flue-height', 'flue/height', 4500 * MM, OPEN),
              at_least('radiation-distance', 'radiation/distance', 800 * MM, OPEN),
              at_least('hood-thickness', 'hood/thickness', 2 * MM, OPEN, ('hood/metal', 'is', True))]
 
 # ---- Australia, New Zealand, Philippines ---------------------------------------------------------
 
+WALL = ('wall/surface', 'is', 'wall')
 STABLE = ('footing/stable-site', 'is', True)
 ABCB = [
     *[at_least(rule, key, most * MM, which) for which in (OPEN, INSERT)
@@ -424,26 +462,27 @@ ABCB = [
     state('firebox-block-leaf', 'firebox/block-inner-leaf', 'is-not', True, OPEN),
     at_least('firebox-unit-volume', 'firebox/unit-net-volume', RATIO_ONE * 3 // 4, OPEN),
     at_least('firebox-unit-thickness', 'firebox/unit-thickness', 100 * MM, OPEN),
-    at_least('firebox-masonry', 'firebox/masonry-thickness', 180 * MM, OPEN),
+    at_least('firebox-leaves-thickness', 'firebox/leaves-thickness', 180 * MM, OPEN),
     at_least('chimney-parging', 'chimney/parging', 10 * MM, OPEN),
     within('chimney-height-nearby', 'nearby/top-above', 300 * MM, 'nearby/distance', 3600 * MM,
-           OPEN),
-    at_least('footing-projection', 'footing/projection', 300 * MM, OPEN, STABLE),
+           *FIRES, OUTLET),
+    at_least('footing-free-projection', 'footing/free-projection', 300 * MM, OPEN, STABLE),
     *[at_least('footing-thickness', 'footing/thickness', thick * MM, OPEN, STABLE,
                ('house/storeys', 'is', storeys), ('footing/wall-height', '<=', high * MM))
       for thick, storeys, high in ((150, 'one', 4200), (200, 'two', 8000))],
     state('footing-mesh', 'footing/mesh-both-faces', 'is', True, OPEN, STABLE),
     state('footing-in-slab', 'footing/in-slab', 'is', True, OPEN, STABLE),
-    at_least('shield-air-space', 'wall/air-space', 25 * MM, STOVE, SCREEN),
-    at_least('shield-from-appliance', 'wall/shield-to-appliance', 50 * MM, STOVE, SCREEN),
-    at_least('shield-above-appliance', 'wall/shield-above-appliance', 600 * MM, STOVE, SCREEN),
-    at_least('shield-thickness', 'wall/shield-thickness', 90 * MM, STOVE, SCREEN,
+    at_least('shield-air-space', 'wall/air-space', 25 * MM, STOVE, SCREEN, WALL),
+    at_least('shield-from-appliance', 'wall/shield-to-appliance', 50 * MM, STOVE, SCREEN, WALL),
+    at_least('shield-above-appliance', 'wall/shield-above-appliance', 600 * MM, STOVE, SCREEN,
+             WALL),
+    at_least('shield-thickness', 'wall/shield-thickness', 90 * MM, STOVE, SCREEN, WALL,
              ('wall/shield-fire-rated', 'is', False)),
-    at_least('stove-clearance', 'wall/clearance', 1200 * MM, STOVE, layers('none')),
+    at_least('stove-clearance', 'wall/clearance', 1200 * MM, STOVE, layers('none'), WALL),
     at_least('floor-protection-before-body', 'floor/front', 400 * MM, STOVE),
     at_least('floor-protection-beside-body', 'floor/left', 400 * MM, STOVE),
     at_least('floor-protection-beside-body', 'floor/right', 400 * MM, STOVE),
-    state('damper-closes', 'damper/state', 'is', 'working', OPEN),
+    state('damper-closes', 'damper/state', 'is', 'working', OPEN, NO_GAS),
 ]
 RIDGE_3_M, NO_RIDGE_3_M = ('outlet/to-ridge', '<=', 3 * M), ('outlet/to-ridge', '>', 3 * M)
 GAP = 'wall/air-space'
@@ -457,7 +496,8 @@ AS_NZS_2918 = [
       for factor, where in (
           ('0.40', (layers('one'), (GAP, '>=', 12 * MM), (GAP, '<', 25 * MM))),
           ('0.30', (layers('one'), (GAP, '>=', 25 * MM))),
-          ('0.20', (layers('two'), (GAP, '>=', 12 * MM))))],
+          ('0.20', (layers('two'), (GAP, '>=', 12 * MM))),
+          (1, (SCREEN, (GAP, '<', 12 * MM))))],
     at_least('outlet-above-ridge', 'outlet/above-ridge', 600 * MM, STOVE, RIDGE_3_M),
     at_least('outlet-above-roof', 'outlet/above-roof', 1000 * MM, STOVE, NO_RIDGE_3_M),
     at_least('outlet-from-roof', 'outlet/from-roof', 3 * M, STOVE, NO_RIDGE_3_M),
@@ -470,18 +510,20 @@ DWELLING, LOW_HEAT, MEDIUM_HEAT = (('chimney/heat-class', 'is', each)
                                    for each in ('residential', 'low', 'medium'))
 PHILIPPINES = [
     *[at_least('chimney-wall', 'chimney/wall-thickness', least * MM, *where) for least, *where in (
-        (100, OPEN, DWELLING, ('chimney/rubble-stone', 'is', False)),
-        (300, OPEN, DWELLING, ('chimney/rubble-stone', 'is', True)),
+        (100, *CHIMNEY, DWELLING, ('chimney/rubble-stone', 'is', False)),
+        (300, *CHIMNEY, DWELLING, ('chimney/rubble-stone', 'is', True)),
         (200, LOW_HEAT), (200, MEDIUM_HEAT))],
     at_least('chimney-firebrick', 'chimney/firebrick-thickness', 100 * MM, MEDIUM_HEAT),
-    state('chimney-tied-to-floors', 'chimney/tied-to-floors', 'is', True, OPEN),
+    state('chimney-tied-to-floors', 'chimney/tied-to-floors', 'is', True, *CHIMNEY),
 ]
 
 STANDARDS = {
-    'adj-2010': DOCUMENT_J, 'nhbc-2020': NHBC, 'nhbc-2011': NHBC_2011,
+    'adj-2010': DOCUMENT_J, 'nhbc': NHBC, 'nhbc-2020': NHBC_2020,
+    'nhbc-2022': NHBC_2022, 'nhbc-2011': NHBC_2011,
     'nhbc-northern-ireland-2011': NORTHERN_IRELAND, 'common-practice-england': PRACTICE_ENGLAND,
     'tgd-j-2014': TGD_J, 'common-practice-ireland': PRACTICE_IRELAND,
-    'brandenburg-feuv': BRANDENBURG, 'muffeuv': MUFFEUV, 'trade-rule-germany': TRADE_RULE,
+    'brandenburg-feuv': BRANDENBURG, 'muffeuv': MUFFEUV, 'feuv-germany': STATES,
+    'common-practice-germany': PRACTICE_GERMANY, 'trade-rule-germany': TRADE_RULE,
     'bimschv-2010': BIMSCHV, 'arrete-1969': ARRETE_1969, 'arrete-1980': ARRETE_1980,
     'dtu-24-2': DTU, 'common-practice-europe': HANDBOOKS, 'abcb-2022': ABCB,
     'as-nzs-2918-2001': AS_NZS_2918, 'common-practice-australia': PRACTICE_AUSTRALIA,

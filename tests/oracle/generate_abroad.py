@@ -44,7 +44,7 @@ SEEN = {
     'insert/connection': ('none', 'listed-liner', 'sealed'),
 }
 KINDS = ('masonry-fireplace',) * 6 + ('stove', 'stove', 'insert', 'pellet-stove', 'masonry-heater',
-                                      'factory-built-fireplace')
+                                      'factory-built-fireplace', 'steel-fireplace-unit')
 STOVES_ONLY = ('csa-b365', 'csa-b365-1991', 'common-practice-canada', 'as-nzs-2918-2001',
                'arrete-1980', 'nhbc-northern-ireland-2011', 'common-practice-australia')
 MANY_RULES = ('obc-2012',) * 4 + ('adj-2010', 'nhbc-2020') * 2  # come up the more often
@@ -82,6 +82,7 @@ def known_limits():
         limits.setdefault(key, set()).update({each * MM for each in (400, 450, 475, 500, 525, 550)})
     raises = limits.setdefault('hearth/firebox-raise', set())
     raises.update({each * MM for each in (150, 300, 350, 400, 450)})
+    limits.setdefault('air/diameter', set()).add(100 * MM)
     limits['cap/terminal-built-in'] = {125 * MM, 150 * MM}
     limits['cap/terminal-length'] = {500 * MM, 600 * MM}
     limits.setdefault('vent/area', set()).update(
@@ -207,6 +208,8 @@ class Maker:
             by_key.setdefault(key, []).append((test, wanted))
         if rule.key != 'nearby/top-above' and rule.key not in by_key:
             by_key[rule.key] = []
+        if rule.id.startswith('factory-hearth'):  # nothing but the listing has a number for it
+            by_key[LISTINGS[rule.id]] = []
         for key, conditions in by_key.items():
             group, name = key.split('/')
             holders = self.groups.setdefault(group, [{}] if group in abroad.REPEATING else {})

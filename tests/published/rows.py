@@ -71,10 +71,9 @@ class Rows:
             area = rules.circle(amounts.exact(across, "length", document.get("unit")))
             return applies.AMOUNT_TESTS[part.test][1](area, part.value)
         if recorded is None:
-            return None
+            return part.unknown
         if part.test is None:
-            word = {True: "yes", False: "no"}.get(recorded, recorded)
-            return (word == part.value) != part.negated
+            return part.admits({True: "yes", False: "no"}.get(recorded, recorded))
         amount = amounts.exact(recorded, self.quantities[part.quantity]["dimension"],
                                document.get("unit"))
         return applies.AMOUNT_TESTS[part.test][1](amount, part.value)

@@ -17,7 +17,9 @@ static const struct ingle_rule alberta[] = {
     {MATTER_CHIMNEY_WALL, "9.21.4.8", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(75)}, .when = {MASONRY_CHIMNEY}},
     {MATTER_FLUE_SPACING, "9.21.4.9", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(75)}, .when = {MASONRY_CHIMNEY, SEVERAL_FLUES}},
+     .numbers = {MILLIMETRES(75)},
+     .when = {MASONRY_CHIMNEY, SEVERAL_FLUES, NO(CHIMNEY_FIREBRICK_WYTHE)},
+     .reading = "Not of firebrick between liners of firebrick."},
 };
 
 /* ---- British Columbia ----------------------------------------------------------------------- */

@@ -11,7 +11,10 @@
 #define KIND(test, kind) {QUANTITY_APPLIANCE_KIND, test, CHOICE_APPLIANCE_KIND_##kind}
 #define YES(quantity) {QUANTITY_##quantity, IS, true}
 #define NO(quantity) {QUANTITY_##quantity, IS, false}
-#define MASONRY_FIREPLACE KIND(IS, MASONRY_FIREPLACE)
+#define KIND_BIT(kind) CHOICE_BIT(CHOICE_APPLIANCE_KIND_##kind)
+#define KINDS(kinds) {QUANTITY_APPLIANCE_KIND, ONE_OF, kinds}
+/* The codes' masonry fireplace may have a liner of steel. */
+#define MASONRY_FIREPLACE KINDS(KIND_BIT(MASONRY_FIREPLACE) | KIND_BIT(STEEL_FIREPLACE_UNIT))
 #define STOVE KIND(IS, STOVE)
 #define INSERT KIND(IS, INSERT)
 #define FACTORY_BUILT KIND(IS, FACTORY_BUILT_FIREPLACE)

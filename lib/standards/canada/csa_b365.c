@@ -22,8 +22,18 @@
             .numbers = {PERCENT(percent)},                                                     \
             .when = {STOVE,                                                                    \
                      {QUANTITY_WALL_SHIELD_FACE, IS, CHOICE_WALL_SHIELD_FACE_##face}, where},  \
-            .reading = "What is left when the printed reduction is taken off. The table "      \
-                       "prints nothing for brick overhead."                                    \
+            .reading = "What is left when the printed reduction is taken off."                 \
+    }
+
+/* Above the appliance the table has none for brick. */
+#define WHOLE(face)                                                                             \
+    {                                                                                           \
+        MATTER_STOVE_CLEARANCE_REDUCED, "Table 4", INGLE_BASIS_CITED, INGLE_AT_LEAST,           \
+            &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {PERCENT(100)},   \
+            .when = {STOVE,                                                                     \
+                     {QUANTITY_WALL_SHIELD_FACE, IS, CHOICE_WALL_SHIELD_FACE_##face}, CEILING}, \
+            .reading = "The table has no reduction above the appliance for brick: the "         \
+                       "clearance stays what it is without."                                    \
     }
 
 static const struct ingle_rule table_4[] = {
@@ -34,7 +44,9 @@ static const struct ingle_rule table_4[] = {
     LEFT(TILE_ON_SHEET_METAL, 33, WALL),
     LEFT(TILE_ON_SHEET_METAL, 50, CEILING),
     LEFT(BRICK, 50, WALL),
+    WHOLE(BRICK),
     LEFT(BRICK_ON_SHEET_METAL, 33, WALL),
+    WHOLE(BRICK_ON_SHEET_METAL),
     {MATTER_SHIELD_AIR_SPACE, "Table 4", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(21)}, .when = {STOVE, SHIELDED}},
     {MATTER_SHIELD_METAL, "Table 4", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,

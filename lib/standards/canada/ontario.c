@@ -22,23 +22,39 @@
 #define SOLID_FUEL_FIREPLACE                                                                  \
     KIND(IS_NOT, STOVE), KIND(IS_NOT, PELLET_STOVE), KIND(IS_NOT, MASONRY_HEATER),            \
         KIND(IS_NOT, INSERT), SOLID_FUEL
-#define ON_SHARED_FLUE \
-    KIND(IS_NOT, MASONRY_FIREPLACE), MASONRY_CHIMNEY, SOLID_FUEL, YES(STOVE_OTHER_ON_FLUE)
-#define SHARED_READING "Only an appliance for solid fuel may be on the flue of another."
+/* What the section is about: taller chimneys and more heat are left out, once they are known. */
+#define SCOPE_OF_9_21                                              \
+    {QUANTITY_FLUE_HEIGHT, AT_MOST, METRES(12), OR_UNKNOWN},       \
+        {QUANTITY_APPLIANCE_OUTPUT, AT_MOST, KILOWATTS(120), OR_UNKNOWN}
+#define CHIMNEY_OF_9_21 MASONRY_CHIMNEY, SCOPE_OF_9_21
+#define STOVES (KIND_BIT(STOVE) | KIND_BIT(PELLET_STOVE))
+#define ON_SHARED_FLUE                                                                     \
+    KINDS(STOVES | KIND_BIT(INSERT) | KIND_BIT(MASONRY_HEATER)), BUILT_OF_MASONRY,         \
+        SCOPE_OF_9_21, SOLID_FUEL, YES(STOVE_OTHER_ON_FLUE)
+#define SHARED_READING \
+    "An appliance for solid fuel shares no flue with one for natural gas or propane."
 
 /* A liner of stainless steel is for gas and oil, but for that of an insert or hearth stove. */
 #define STAINLESS_ROW(...)                                                                       \
     {                                                                                            \
         MATTER_STAINLESS_LINER_FUEL, "9.21.3.6", INGLE_BASIS_READ, INGLE_IS, &formula_observed,  \
             .numbers = {CHOICE_APPLIANCE_FUEL_GAS},                                              \
-            .when = {__VA_ARGS__, BUILT_OF_MASONRY, STAINLESS_LINING},                           \
+            .when = {__VA_ARGS__, BUILT_OF_MASONRY, STAINLESS_LINING, SCOPE_OF_9_21},            \
             .reading = "For gas and oil only. The liner of an insert or hearth stove in an old " \
                        "fireplace is another matter."                                            \
     }
 
+#define CLEANOUT_ROW(...)                                                                     \
+    {                                                                                         \
+        MATTER_CLEANOUT_PRESENT, "9.21.4.7", INGLE_BASIS_READ, INGLE_IS, &formula_observed,   \
+            .numbers = {true}, .when = {__VA_ARGS__, SCOPE_OF_9_21},                          \
+            .reading = "Near the flue's base. A flue that was built to serve a masonry "      \
+                       "fireplace needs none."                                                \
+    }
+
 #define INSERT_ROWS(...)                                                                          \
-    {MATTER_INSERT_SMOKE_CHAMBER, "9.22.10.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,  \
-     .numbers = {MILLIMETRES(190)}, .when = {__VA_ARGS__},                                        \
+    {MATTER_INSERT_SMOKE_CHAMBER, "9.22.10.2(2), (3)", INGLE_BASIS_READ, INGLE_AT_LEAST,          \
+     &formula_fixed, .numbers = {MILLIMETRES(190)}, .when = {__VA_ARGS__},                        \
      .reading = "Solid masonry between the smoke chamber and what can burn, unless the insert "   \
                 "is listed for less."},                                                           \
     {MATTER_INSERT_CONNECTION, "9.22.10.2", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,    \
@@ -76,115 +92,118 @@ static const struct ingle_table angle_thicknesses = BY_SPAN(thicknesses);
 
 static const struct ingle_rule ontario[] = {
     /* Flues and chimneys: 9.21. */
-    {MATTER_CHIMNEY_WITHIN_SCOPE, "9.21.1.1(1)", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {METRES(12)}, .when = {MASONRY_CHIMNEY},
-     .reading = "The section is for rectangular chimneys of masonry or concrete up to this height. "
-                "The flue's height is taken for the chimney's, which is more."},
-    {MATTER_OUTPUT_WITHIN_SCOPE, "9.21.1.1(1)", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {KILOWATTS(120)}, .when = {MASONRY_CHIMNEY, KIND(IS_NOT, MASONRY_FIREPLACE)},
-     .reading = "Of all appliances on the chimney together; what is compared is the output of the "
-                "one that was recorded."},
+    {MATTER_CHIMNEY_WITHIN_SCOPE, "9.21.1.1(1)", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_within_scope, .inputs = {QUANTITY_FLUE_HEIGHT}, .numbers = {METRES(12)},
+     .when = {MASONRY_CHIMNEY},
+     .reading = "The section is for rectangular chimneys of masonry or concrete up to this height: "
+                "of a taller one none of its rules is asked. The flue's height is taken for the "
+                "chimney's, which is more."},
+    {MATTER_OUTPUT_WITHIN_SCOPE, "9.21.1.1(1)", INGLE_BASIS_READ, INGLE_AT_MOST,
+     &formula_within_scope, .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .numbers = {KILOWATTS(120)},
+     .when = {KINDS(STOVES | KIND_BIT(INSERT) | KIND_BIT(MASONRY_HEATER)), BUILT_OF_MASONRY},
+     .reading = "Of all appliances on the chimney together: with more none of the section's rules "
+                "is asked. What is compared is the output of the one that was recorded."},
     ROUND_FLUE_ROWS,
     RECTANGULAR_FLUE_ROWS,
     {MATTER_FLUE_OVAL_SIDES, "9.21.2.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
      .inputs = {QUANTITY_FLUE_LONGER_SIDE}, .numbers = {RATIO(2, 3)},
-     .when = {MASONRY_CHIMNEY, {QUANTITY_FLUE_SHAPE, IS, CHOICE_FLUE_SHAPE_OVAL}},
+     .when = {CHIMNEY_OF_9_21, {QUANTITY_FLUE_SHAPE, IS, CHOICE_FLUE_SHAPE_OVAL}},
      .reading = "The width is taken as the lesser of an oval's two measures, the breadth as the "
                 "greater."},
     {MATTER_FLUE_SLOPE, "9.21.2.3", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {DEGREES(45)}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {DEGREES(45)}, .when = {CHIMNEY_OF_9_21}},
     {MATTER_SHARED_FLUE, "9.21.2.1(1)", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {false}, .when = {MASONRY_FIREPLACE}},
+     .numbers = {false}, .when = {MASONRY_FIREPLACE, SCOPE_OF_9_21}},
+    {MATTER_CONNECTOR_OPEN_FIREPLACE, "9.21.2.1(1)", INGLE_BASIS_READ, INGLE_IS_NOT,
+     &formula_observed, .numbers = {CHOICE_CONNECTOR_INTO_OPEN_FIREPLACE_FLUE},
+     .when = {KINDS(STOVES), SCOPE_OF_9_21},
+     .reading = "A flue that serves a fireplace serves no other appliance."},
     {MATTER_FLUE_SHARED_WITH_GAS, "9.21.2.1(2)", INGLE_BASIS_READ, INGLE_IS_NOT,
      &formula_observed, .numbers = {CHOICE_FLUE_SHARED_WITH_GAS}, .when = {ON_SHARED_FLUE},
      .reading = SHARED_READING},
     {MATTER_FLUE_SHARED_WITH_OIL, "9.21.2.1(3)", INGLE_BASIS_READ, INGLE_IS_NOT,
      &formula_observed, .numbers = {CHOICE_FLUE_SHARED_WITH_OIL},
      .when = {ON_SHARED_FLUE, NO(FLUE_LISTED_WITH_OIL)},
-     .reading = SHARED_READING " With oil it may be where the solid-fuel appliance is listed for "
-                "it."},
+     .reading = "With an oil appliance it shares one only where it is listed for that."},
     {MATTER_FLUE_LINED, "9.21.3.1", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
-     .numbers = {CHOICE_FLUE_LINING_NONE}, .when = {MASONRY_CHIMNEY},
+     .numbers = {CHOICE_FLUE_LINING_NONE}, .when = {CHIMNEY_OF_9_21},
      .reading = "Of clay, concrete, firebrick or metal."},
     {MATTER_LINER_THICKNESS, "9.21.3.3", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {EXACT_QUOTIENT(MILLIMETRES(159), 10)}, .when = {MASONRY_CHIMNEY, CLAY_LINING},
+     .numbers = {EXACT_QUOTIENT(MILLIMETRES(159), 10)}, .when = {CHIMNEY_OF_9_21, CLAY_LINING},
      .reading = "The liner has to stand 1100 °C as well, which no tape tells."},
     {MATTER_LINER_THICKNESS, "9.21.3.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {EXACT_QUOTIENT(MILLIMETRES(3), 10)}, .when = {MASONRY_CHIMNEY, STAINLESS_LINING}},
+     .numbers = {EXACT_QUOTIENT(MILLIMETRES(3), 10)}, .when = {CHIMNEY_OF_9_21, STAINLESS_LINING}},
     STAINLESS_ROW(MASONRY_FIREPLACE),
-    STAINLESS_ROW(STOVE, OWN_MASONRY_CHIMNEY),
-    STAINLESS_ROW(KIND(IS, PELLET_STOVE), OWN_MASONRY_CHIMNEY),
+    STAINLESS_ROW(KINDS(STOVES), OWN_MASONRY_CHIMNEY),
     STAINLESS_ROW(KIND(IS, MASONRY_HEATER)),
     {MATTER_LINER_GAP, "9.21.3.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(10)}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {MILLIMETRES(10)}, .when = {CHIMNEY_OF_9_21}},
     {MATTER_LINER_GAP_OPEN, "9.21.3.8", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {false}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {false}, .when = {CHIMNEY_OF_9_21}},
     {MATTER_LINER_START, "9.21.3.10", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {STOVE, BUILT_OF_MASONRY},
+     .numbers = {MILLIMETRES(200)},
+     .when = {KINDS(STOVES | KIND_BIT(MASONRY_HEATER)), BUILT_OF_MASONRY, SCOPE_OF_9_21},
      .reading = "Below the lowest connection of a flue pipe."},
     {MATTER_LINER_ABOVE_CAP, "9.21.3.10", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(50)}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {MILLIMETRES(50)}, .when = {CHIMNEY_OF_9_21}},
     {MATTER_LINER_ABOVE_CAP_MOST, "9.21.3.10", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {MILLIMETRES(100)}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {MILLIMETRES(100)}, .when = {CHIMNEY_OF_9_21}},
     {MATTER_CHIMNEY_HEIGHT, "9.21.4.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(900)}, .when = {MASONRY_CHIMNEY},
+     .numbers = {MILLIMETRES(900)}, .when = {CHIMNEY_OF_9_21},
      .reading = "Of the flue's top above the highest point at which it meets the roof."},
     {MATTER_CHIMNEY_HEIGHT_NEARBY, "9.21.4.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_within,
      .inputs = {QUANTITY_NEARBY_DISTANCE}, .numbers = {MILLIMETRES(600), METRES(3)},
-     .when = {MASONRY_CHIMNEY},
+     .when = {CHIMNEY_OF_9_21},
      .reading = "Exactly 3 m is within 3 m; any roof surface or structure counts."},
     {MATTER_CHIMNEY_BRACING, "9.21.4.5", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
-     .when = {MASONRY_CHIMNEY,
+     .when = {CHIMNEY_OF_9_21,
               {QUANTITY_CHIMNEY_HEIGHT_ABOVE_ROOF, MORE_THAN, MILLIMETRES(3600)}},
      .reading = "Of a stack that stands more than 3.6 m above the roof or the wall beside it."},
     {MATTER_CHIMNEY_BRACING, "9.21.4.5", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true},
-     .when = {MASONRY_CHIMNEY,
+     .when = {CHIMNEY_OF_9_21,
               {QUANTITY_CHIMNEY_HEIGHT_ABOVE_ROOF, AT_MOST, MILLIMETRES(3600)},
               {QUANTITY_OUTLET_STACK_WIDTH, LESS_THAN, MILLIMETRES(400)}},
      .reading = "Of a stack with a side of less than 400 mm in plan."},
     {MATTER_CAP_DRIP, "9.21.4.6(2)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(25)}, .when = {MASONRY_CHIMNEY}},
-    {MATTER_CLEANOUT_PRESENT, "9.21.4.7", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {STOVE, BUILT_OF_MASONRY, OWN_MASONRY_CHIMNEY},
-     .reading = "Near the flue's base. A flue that was built to serve a masonry fireplace needs "
-                "none."},
+     .numbers = {MILLIMETRES(25)}, .when = {CHIMNEY_OF_9_21}},
+    CLEANOUT_ROW(KINDS(STOVES), BUILT_OF_MASONRY, OWN_MASONRY_CHIMNEY),
+    CLEANOUT_ROW(KIND(IS, MASONRY_HEATER), BUILT_OF_MASONRY),
     {MATTER_CHIMNEY_WALL, "9.21.4.8", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(70)}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {MILLIMETRES(70)}, .when = {CHIMNEY_OF_9_21}},
     {MATTER_FLUE_SPACING, "9.21.4.9", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(70)},
-     .when = {MASONRY_CHIMNEY, SEVERAL_FLUES, NO(CHIMNEY_FIREBRICK_WYTHE)},
+     .when = {CHIMNEY_OF_9_21, SEVERAL_FLUES, NO(CHIMNEY_FIREBRICK_WYTHE)},
      .reading = "Of masonry or concrete."},
     {MATTER_FLUE_SPACING, "9.21.4.9", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(90)},
-     .when = {MASONRY_CHIMNEY, SEVERAL_FLUES, YES(CHIMNEY_FIREBRICK_WYTHE)},
+     .when = {CHIMNEY_OF_9_21, SEVERAL_FLUES, YES(CHIMNEY_FIREBRICK_WYTHE)},
      .reading = "Of firebrick between liners of firebrick."},
+    {MATTER_SEPARATION_FROM_TIMBER, "9.21.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(50)}, .when = {CHIMNEY_OF_9_21, INTERIOR_CHIMNEY},
+     .reading = "Of framing that can burn: flooring and finish may be nearer."},
     {MATTER_CHIMNEY_CLEARANCE, "9.21.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(50)}, .when = {MASONRY_CHIMNEY, INTERIOR_CHIMNEY}},
-    {MATTER_CHIMNEY_CLEARANCE, "9.21.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(12)}, .when = {MASONRY_CHIMNEY, EXTERIOR_CHIMNEY},
-     .reading = "Exterior is taken as wholly outside the exterior walls."},
+     .numbers = {MILLIMETRES(12)}, .when = {CHIMNEY_OF_9_21, EXTERIOR_CHIMNEY},
+     .reading = "Of framing, and of flooring and finish as well. Exterior is taken as wholly "
+                "outside the exterior walls."},
     {MATTER_SEPARATION_OF_FINISH, "9.21.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(12)}, .when = {MASONRY_CHIMNEY}},
+     .numbers = {MILLIMETRES(12)}, .when = {CHIMNEY_OF_9_21}},
     {MATTER_SEPARATION_FROM_CLEANOUT, "9.21.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(150)},
-     .when = {MASONRY_CHIMNEY, {QUANTITY_SEPARATION_HAS_CLEANOUT, IS, true}}},
+     .when = {CHIMNEY_OF_9_21, {QUANTITY_SEPARATION_HAS_CLEANOUT, IS, true}}},
     {MATTER_JOIST_BEARING, "9.21.5.3", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(290)},
-     .when = {MASONRY_CHIMNEY, {QUANTITY_SEPARATION_JOISTS_BEAR, IS, true}}},
+     .when = {CHIMNEY_OF_9_21, {QUANTITY_SEPARATION_JOISTS_BEAR, IS, true}}},
 
     /* Fireplaces: 9.22, and their lintels: 9.20. */
     {MATTER_EXTERIOR_AIR, "9.22.1.4", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_AIR_DUCT_STATE_CONNECTED}, .when = {SOLID_FUEL_FIREPLACE},
      .reading = "Every fireplace for solid fuel needs an outdoor air duct, one that came from a "
                 "factory included."},
-    {MATTER_AIR_DIAMETER, "9.22.1.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(100)}, .when = {SOLID_FUEL_FIREPLACE, WITH_DUCT}, .role = EXCEPTION,
-     .reading = "Of a round duct; any other needs the same area."},
     {MATTER_AIR_DUCT_AREA, "9.22.1.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_circle,
-     .numbers = {MILLIMETRES(100)}, .when = {SOLID_FUEL_FIREPLACE, WITH_DUCT}, .role = ORDINARY,
-     .reading = "The area of a round duct of the least diameter."},
+     .numbers = {MILLIMETRES(100)}, .when = {SOLID_FUEL_FIREPLACE, WITH_DUCT},
+     .reading = "A round duct of 100 mm, or any other of its area."},
     {MATTER_AIR_INTAKE_PLACE, "9.22.1.4", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_AIR_INTAKE_PLACE_OUTDOORS}, .when = {SOLID_FUEL_FIREPLACE, WITH_DUCT}},
     {MATTER_AIR_DUCT_NONCOMBUSTIBLE, "9.22.1.4", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
@@ -209,14 +228,14 @@ static const struct ingle_rule ontario[] = {
     {MATTER_FIREBOX_DEPTH, "9.22.4.1", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(300)}, .when = {MASONRY_FIREPLACE},
      .reading = "Measured from the back of the fire chamber to the plane of the opening."},
-    {MATTER_HEARTH_FROM_FACING, "9.22.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST,
+    {MATTER_HEARTH_FROM_FACING, "9.22.5.1(1), (2)", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_raised_above_begun_steps, .inputs = {QUANTITY_HEARTH_FIREBOX_RAISE},
      .numbers = {MILLIMETRES(150), MILLIMETRES(400), MILLIMETRES(450), MILLIMETRES(300),
                  MILLIMETRES(50), MILLIMETRES(25)},
      .when = {MASONRY_FIREPLACE}, .follows = FOLLOWS(HEARTH_STEPS, ROUND_UP),
      .reading = "Measured from the facing. A part of a 50 mm step counts as a whole one: the "
                 "article does not say."},
-    {MATTER_HEARTH_FROM_FACING, "9.22.5.1", INGLE_BASIS_READ, INGLE_AT_LEAST,
+    {MATTER_HEARTH_FROM_FACING, "9.22.5.1(1), (2)", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_raised_above_whole_steps, .inputs = {QUANTITY_HEARTH_FIREBOX_RAISE},
      .numbers = {MILLIMETRES(150), MILLIMETRES(400), MILLIMETRES(450), MILLIMETRES(300),
                  MILLIMETRES(50), MILLIMETRES(25)},

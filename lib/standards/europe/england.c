@@ -13,6 +13,19 @@
 #define SOLID_FUEL {QUANTITY_APPLIANCE_FUEL, IS_NOT, CHOICE_APPLIANCE_FUEL_GAS}
 #define OPEN_FIRE MASONRY, SOLID_FUEL
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define KIND_BIT(kind) CHOICE_BIT(CHOICE_APPLIANCE_KIND_##kind)
+#define KINDS(kinds) {QUANTITY_APPLIANCE_KIND, ONE_OF, kinds}
+#define NO_GAS {QUANTITY_APPLIANCE_FUEL, IS_NOT, CHOICE_APPLIANCE_FUEL_GAS, OR_UNKNOWN}
+#define STOVE_OR_INSERT KINDS(KIND_BIT(STOVE) | KIND_BIT(INSERT)), NO_GAS
+#define CLOSED KINDS(KIND_BIT(STOVE) | KIND_BIT(INSERT) | KIND_BIT(PELLET_STOVE)), NO_GAS
+#define ANY_FIRE                                                                           \
+    KINDS(KIND_BIT(MASONRY_FIREPLACE) | KIND_BIT(STOVE) | KIND_BIT(INSERT) |               \
+          KIND_BIT(PELLET_STOVE)), NO_GAS
+#define ON_MASONRY_CHIMNEY                                                                   \
+    {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_FACTORY_BUILT_FIREPLACE}, NO_GAS, \
+        {QUANTITY_CHIMNEY_CONSTRUCTION, IS, CHOICE_CHIMNEY_CONSTRUCTION_MASONRY}
+/* A gas fire with a sealed vent, or with none, has no outlet of a flue. */
+#define WITH_OUTLET {QUANTITY_GAS_VENT, ONE_OF, CHOICE_BIT(CHOICE_GAS_VENT_CHIMNEY), OR_UNKNOWN}
 #define NO_STOVE {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_STOVE}
 #define PELLET_STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_PELLET_STOVE}
 #define SMOKE_EXEMPT {QUANTITY_STOVE_SMOKE_EXEMPT, IS, true}
@@ -37,10 +50,10 @@
 #define WITHOUT_THROAT {QUANTITY_THROAT_PRESENT, IS, false}
 #define ORDINARY_ROOF {QUANTITY_HOUSE_EASILY_IGNITED_ROOF, IS, false}
 #define EASILY_IGNITED_ROOF {QUANTITY_HOUSE_EASILY_IGNITED_ROOF, IS, true}
+#define PITCHED {QUANTITY_HOUSE_ROOF_PITCH, AT_LEAST, DEGREES(10), OR_UNKNOWN}
+#define FLAT {QUANTITY_HOUSE_ROOF_PITCH, LESS_THAN, DEGREES(10), IF_KNOWN}
 #define NEAR_RIDGE {QUANTITY_OUTLET_TO_RIDGE, AT_MOST, MILLIMETRES(600)}
 #define AWAY_FROM_RIDGE {QUANTITY_OUTLET_TO_RIDGE, MORE_THAN, MILLIMETRES(600)}
-#define BELOW_RIDGE {QUANTITY_OUTLET_REACHES_RIDGE, IS, false}
-#define NEAR_FLUE {QUANTITY_SEPARATION_FROM_FLUE, LESS_THAN, MILLIMETRES(200)}
 #define THROAT_IN_REACH {QUANTITY_THROAT_CAN_BE_MEASURED, IS, true}
 #define THROAT_OUT_OF_REACH {QUANTITY_THROAT_CAN_BE_MEASURED, IS, false}
 #define COOL_HEARTH {QUANTITY_LISTING_COOL_HEARTH, IS, true}
@@ -57,6 +70,9 @@
 #define UP_THE_CHIMNEY {QUANTITY_GAS_VENT, IS, CHOICE_GAS_VENT_CHIMNEY}
 
 /* ---- Approved Document J -------------------------------------------------------------------- */
+
+/* The document's alternatives. */
+enum { BELOW_HEARTH, OUTLET, SEPARATION };
 
 #define OPENING_READING                                                                        \
     "An opening of up to 500 mm width and 550 mm height, open on one side only, takes the fixed " \
@@ -104,12 +120,30 @@ static const struct ingle_table vents_by_width = {
 #define CONSTRUCTIONAL                                                                            \
     "A constructional hearth, with any solid non-combustible floor beneath counted in; from "    \
     "memory: a decorative top as well."
+#define FLAT_ROOF                                                                             \
+    "A roof of less than 10 degrees is flat: it is taken to have no ridge that the flue could " \
+    "be near."
+#define EITHER                                                                               \
+    "Either 200 mm from the inside of the flue or recess, or 40 mm from the chimney's outer " \
+    "face. "
+#define EXCEPTED_TRIM                                                                         \
+    "Floorboards, skirtings, rails, mantel-shelves and architraves are excepted: no height of " \
+    "a mantel is set."
 #define EDGE_SUPPORT "Timber that only supports the hearth's edge does not count."
 
 #define CHAMBER                                                                              \
     "section not known", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST, &formula_fixed
-#define IN_A_CHAMBER .when = {OPEN_FIRE, BUILT(PREFABRICATED)}
+#define IN_A_CHAMBER .when = {ANY_FIRE, IN_RECESS, BUILT(PREFABRICATED)}
 #define BESIDE_HEARTH "walls adjacent to hearths, number not confirmed"
+
+#define CLEAR_SIDE(side, ...)                                                               \
+    {                                                                                       \
+        MATTER_HEARTH_CLEAR_##side, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST,        \
+            &formula_fixed, .numbers = {MILLIMETRES(150)},                                  \
+            .when = {__VA_ARGS__, {QUANTITY_HEARTH_##side##_TO_WALL, IS, false}},           \
+            .reading = "Or up to a suitable heat-resistant wall."                           \
+    }
+#define CLEAR_SIDES(...) CLEAR_SIDE(LEFT, __VA_ARGS__), CLEAR_SIDE(RIGHT, __VA_ARGS__)
 
 static const struct ingle_rule document_j[] = {
     /* The flue's size. */
@@ -151,41 +185,45 @@ static const struct ingle_rule document_j[] = {
     /* The flue of a closed appliance. */
     {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
      .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flues,
-     .when = {STOVE, ORDINARY_FUEL, ROUND_FLUE}},
+     .when = {STOVE_OR_INSERT, ORDINARY_FUEL, ROUND_FLUE}},
     {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
      .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flues,
-     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_OVER(20), ROUND_FLUE}},
+     .when = {STOVE_OR_INSERT, SMOKE_EXEMPT, OUTPUT_OVER(20), ROUND_FLUE}},
     {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(125)}, .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), ROUND_FLUE},
+     .numbers = {MILLIMETRES(125)},
+     .when = {STOVE_OR_INSERT, SMOKE_EXEMPT, OUTPUT_UP_TO(20), ROUND_FLUE},
      .reading = EXEMPTED},
     {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
      .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flue_sides,
-     .when = {STOVE, ORDINARY_FUEL, OTHER_FLUE}},
+     .when = {STOVE_OR_INSERT, ORDINARY_FUEL, OTHER_FLUE}},
     {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_table_cell,
      .inputs = {QUANTITY_APPLIANCE_OUTPUT}, .table = &stove_flue_sides,
-     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_OVER(20), OTHER_FLUE}},
+     .when = {STOVE_OR_INSERT, SMOKE_EXEMPT, OUTPUT_OVER(20), OTHER_FLUE}},
     {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(100)},
-     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE,
+     .when = {STOVE_OR_INSERT, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE,
               {QUANTITY_FLUE_BENDS, AT_MOST, 0}},
      .reading = EXEMPTED " In a straight flue."},
     {MATTER_FLUE_SHORTER_SIDE, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(125)},
-     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE,
+     .when = {STOVE_OR_INSERT, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE,
               {QUANTITY_FLUE_BENDS, MORE_THAN, 0}},
      .reading = EXEMPTED " In a flue with bends."},
     {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
-     .numbers = {MILLIMETRES(125)}, .when = {STOVE, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE},
+     .numbers = {MILLIMETRES(125)},
+     .when = {STOVE_OR_INSERT, SMOKE_EXEMPT, OUTPUT_UP_TO(20), OTHER_FLUE},
      .reading = EXEMPTED " As large as a round flue of 125 mm."},
     {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
-     .numbers = {MILLIMETRES(150)}, .when = {STOVE, ORDINARY_FUEL, OUTPUT_UP_TO(30), OTHER_FLUE},
+     .numbers = {MILLIMETRES(150)},
+     .when = {STOVE_OR_INSERT, ORDINARY_FUEL, OUTPUT_UP_TO(30), OTHER_FLUE},
      .reading = "As large as a round flue of 150 mm."},
     {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
      .numbers = {MILLIMETRES(150)},
-     .when = {STOVE, SMOKE_EXEMPT, OUTPUT_OVER(20), OUTPUT_UP_TO(30), OTHER_FLUE},
+     .when = {STOVE_OR_INSERT, SMOKE_EXEMPT, OUTPUT_OVER(20), OUTPUT_UP_TO(30), OTHER_FLUE},
      .reading = "As large as a round flue of 150 mm."},
     {MATTER_FLUE_AREA_LEAST, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_circle,
-     .numbers = {MILLIMETRES(175)}, .when = {STOVE, OUTPUT_OVER(30), OUTPUT_UP_TO(50), OTHER_FLUE},
+     .numbers = {MILLIMETRES(175)},
+     .when = {STOVE_OR_INSERT, OUTPUT_OVER(30), OUTPUT_UP_TO(50), OTHER_FLUE},
      .reading = "As large as a round flue of 175 mm."},
     {MATTER_FLUE_DIAMETER, "Table 2", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(125)},
@@ -222,38 +260,59 @@ static const struct ingle_rule document_j[] = {
      .reading = "Straight up from the top of the fireplace opening; cowls and guards do not "
                 "count."},
     {MATTER_FLUE_HEIGHT, "2.8, paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {CENTIMETRES(450)}, .when = {STOVE},
+     &formula_fixed, .numbers = {CENTIMETRES(450)}, .when = {CLOSED},
      .reading = "Straight up from where the flue leaves the closed appliance; cowls and guards do "
                 "not count."},
     {MATTER_FLUE_SLOPE, "paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_AT_MOST,
-     &formula_fixed, .numbers = {DEGREES(45)}, .when = {OPEN_FIRE}},
+     &formula_fixed, .numbers = {DEGREES(45)}, .when = {ANY_FIRE}},
     {MATTER_FLUE_BENDS, "paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_AT_MOST,
-     &formula_fixed, .numbers = {4}, .when = {OPEN_FIRE}, .reading = "Of 45 degrees each."},
+     &formula_fixed, .numbers = {4}, .when = {ANY_FIRE}, .reading = "Of 45 degrees each."},
     {MATTER_OUTLET_ABOVE_RIDGE, "Diagram 17, A", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(600)}, .when = {ORDINARY_ROOF, NEAR_RIDGE}},
+     .numbers = {MILLIMETRES(600)}, .when = {WITH_OUTLET, ORDINARY_ROOF, PITCHED, NEAR_RIDGE}},
     {MATTER_OUTLET_FROM_ROOF, "Diagram 17, B", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(2300)}, .when = {ORDINARY_ROOF, AWAY_FROM_RIDGE}},
+     .numbers = {MILLIMETRES(2300)},
+     .when = {WITH_OUTLET, ORDINARY_ROOF, PITCHED, AWAY_FROM_RIDGE}},
     {MATTER_OUTLET_ABOVE_ROOF, "Diagram 17, B", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(1000)},
-     .when = {ORDINARY_ROOF, AWAY_FROM_RIDGE, BELOW_RIDGE},
-     .reading = "Not asked for where the outlet is as high as the ridge."},
+     .when = {WITH_OUTLET, ORDINARY_ROOF, PITCHED, AWAY_FROM_RIDGE},
+     .role = ORDINARY, .exception = OUTLET},
+    {MATTER_OUTLET_REACHES_RIDGE, "Diagram 17, B", INGLE_BASIS_FROM_MEMORY, INGLE_IS,
+     &formula_observed, .numbers = {true},
+     .when = {WITH_OUTLET, ORDINARY_ROOF, PITCHED, AWAY_FROM_RIDGE},
+     .role = EXCEPTION, .exception = OUTLET,
+     .reading = "Instead of the height above the roof."},
+    {MATTER_OUTLET_FROM_ROOF, "Diagram 17, B", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(2300)}, .when = {WITH_OUTLET, ORDINARY_ROOF, FLAT},
+     .reading = FLAT_ROOF},
+    {MATTER_OUTLET_ABOVE_ROOF, "Diagram 17, B", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(1000)}, .when = {WITH_OUTLET, ORDINARY_ROOF, FLAT},
+     .role = ORDINARY, .exception = OUTLET, .reading = FLAT_ROOF},
+    {MATTER_OUTLET_REACHES_RIDGE, "Diagram 17, B", INGLE_BASIS_FROM_MEMORY, INGLE_IS,
+     &formula_observed, .numbers = {true}, .when = {WITH_OUTLET, ORDINARY_ROOF, FLAT},
+     .role = EXCEPTION, .exception = OUTLET, .reading = FLAT_ROOF},
     {MATTER_OUTLET_ABOVE_WINDOW, "Diagram 17, C", INGLE_BASIS_CITED, INGLE_AT_LEAST,
-     &formula_within, .inputs = {QUANTITY_WINDOW_DISTANCE},
-     .numbers = {MILLIMETRES(1000), MILLIMETRES(2300)},
+     &formula_fixed, .numbers = {MILLIMETRES(1000)},
+     .when = {WITH_OUTLET, {QUANTITY_WINDOW_DISTANCE, AT_MOST, MILLIMETRES(2300)}},
      .reading = "Besides A or B, for what opens within 2300 mm, measured horizontally."},
+    {MATTER_OUTLET_ABOVE_WINDOW, "Diagram 17, C", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(1000)},
+     .when = {WITH_OUTLET, {QUANTITY_WINDOW_DISTANCE, MORE_THAN, MILLIMETRES(2300)},
+              {QUANTITY_WINDOW_OUTLET_BELOW, IS, true}},
+     .reading = "Besides A or B, for what the outlet is below, however far away."},
     {MATTER_OUTLET_ABOVE_NEIGHBOUR, "Diagram 17, D", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_within, .inputs = {QUANTITY_NEIGHBOUR_DISTANCE},
      .numbers = {MILLIMETRES(600), MILLIMETRES(2300)},
+     .when = {WITH_OUTLET},
      .reading = "Besides A or B: above any part of the adjacent building within 2300 mm."},
     {MATTER_OUTLET_ABOVE_RIDGE, "Diagram 18", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(600)}, .when = {EASILY_IGNITED_ROOF, NEAR_RIDGE},
+     .numbers = {MILLIMETRES(600)}, .when = {WITH_OUTLET, EASILY_IGNITED_ROOF, NEAR_RIDGE},
      .reading = "Known from a weak report: look it up before relying on it. That the flue is near "
                 "the ridge is taken as within 600 mm of it, as in Diagram 17."},
     {MATTER_OUTLET_ABOVE_ROOF, "Diagram 18", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(1800)}, .when = {EASILY_IGNITED_ROOF},
+     .numbers = {MILLIMETRES(1800)}, .when = {WITH_OUTLET, EASILY_IGNITED_ROOF},
      .reading = "Known from a weak report: look it up before relying on it."},
     {MATTER_OUTLET_FROM_ROOF, "Diagram 18", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(2300)}, .when = {EASILY_IGNITED_ROOF, AWAY_FROM_RIDGE},
+     .numbers = {MILLIMETRES(2300)}, .when = {WITH_OUTLET, EASILY_IGNITED_ROOF, AWAY_FROM_RIDGE},
      .reading = "Known from a weak report: look it up before relying on it."},
 
     /* The hearth. */
@@ -263,22 +322,22 @@ static const struct ingle_rule document_j[] = {
     {MATTER_HEARTH_SIDE, "Diagram 24", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(150)}, .when = {OPEN_FIRE, IN_RECESS}},
     {MATTER_HEARTH_FRONT, "Diagrams 24, 27", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(500)}, .when = {STOVE, IN_RECESS},
+     .numbers = {MILLIMETRES(500)}, .when = {CLOSED, IN_RECESS},
      .reading = "Measured from the jambs. An appliance that needs no constructional hearth needs "
                 "one of the same plan."},
     {MATTER_HEARTH_SIDE, "Diagrams 24, 27", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(150)}, .when = {STOVE, IN_RECESS},
+     .numbers = {MILLIMETRES(150)}, .when = {CLOSED, IN_RECESS},
      .reading = "An appliance that needs no constructional hearth needs one of the same plan."},
     {MATTER_HEARTH_PLAN, "Diagram 24", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(840)}, .when = {FREE_STANDING}},
+     .numbers = {MILLIMETRES(840)}, .when = {NO_GAS, FREE_STANDING}},
     {MATTER_HEARTH_THICKNESS, "Diagrams 24 to 27, number not confirmed", INGLE_BASIS_CITED,
      INGLE_AT_LEAST, &formula_fixed, .numbers = {MILLIMETRES(125)}, .when = {OPEN_FIRE},
      .reading = CONSTRUCTIONAL},
     {MATTER_HEARTH_THICKNESS, "Diagrams 24 to 27, number not confirmed", INGLE_BASIS_CITED,
-     INGLE_AT_LEAST, &formula_fixed, .numbers = {MILLIMETRES(125)}, .when = {STOVE, HOT_HEARTH},
+     INGLE_AT_LEAST, &formula_fixed, .numbers = {MILLIMETRES(125)}, .when = {CLOSED, HOT_HEARTH},
      .reading = CONSTRUCTIONAL},
     {MATTER_HEARTH_THICKNESS, "Diagram 27", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(12)}, .when = {STOVE, COOL_HEARTH},
+     .numbers = {MILLIMETRES(12)}, .when = {CLOSED, COOL_HEARTH},
      .reading = "Board or tile that cannot burn, under an appliance that keeps the hearth's top at "
                 "100 °C or less."},
     {MATTER_HEARTH_TIMBER_BELOW, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
@@ -287,44 +346,46 @@ static const struct ingle_rule document_j[] = {
     {MATTER_HEARTH_TIMBER_AIR_SPACE, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}, .role = EXCEPTION},
     {MATTER_HEARTH_TIMBER_BELOW, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(250)}, .when = {STOVE, HOT_HEARTH}, .role = ORDINARY,
+     .numbers = {MILLIMETRES(250)}, .when = {CLOSED, HOT_HEARTH}, .role = ORDINARY,
      .reading = EDGE_SUPPORT},
     {MATTER_HEARTH_TIMBER_AIR_SPACE, "Diagram 25", INGLE_BASIS_CITED, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {STOVE, HOT_HEARTH}, .role = EXCEPTION},
+     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {CLOSED, HOT_HEARTH}, .role = EXCEPTION},
     {MATTER_HEARTH_CLEAR_FRONT, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(300)}, .when = {OPEN_FIRE}},
     {MATTER_HEARTH_CLEAR_FRONT, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(225)}, .when = {STOVE, {QUANTITY_STOVE_DOORS_OPEN, IS, false}}},
+     .numbers = {MILLIMETRES(225)}, .when = {CLOSED, {QUANTITY_STOVE_DOORS_OPEN, IS, false}}},
     {MATTER_HEARTH_CLEAR_FRONT, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(300)}, .when = {STOVE, {QUANTITY_STOVE_DOORS_OPEN, IS, true}},
+     .numbers = {MILLIMETRES(300)}, .when = {CLOSED, {QUANTITY_STOVE_DOORS_OPEN, IS, true}},
      .reading = "For a closed appliance that may be used with its doors open."},
-    {MATTER_HEARTH_CLEAR_SIDE, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(150)}, .when = {OPEN_FIRE},
-     .reading = "Or up to a suitable heat-resistant wall."},
-    {MATTER_HEARTH_CLEAR_SIDE, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(150)}, .when = {STOVE},
-     .reading = "Or up to a suitable heat-resistant wall."},
+    CLEAR_SIDES(OPEN_FIRE),
+    CLEAR_SIDES(CLOSED),
     {MATTER_HEARTH_CLEAR_BACK, "Diagram 26", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(150)},
-     .when = {STOVE, FREE_STANDING, {QUANTITY_HEARTH_BACK_TO_WALL, IS, false}}},
+     .when = {CLOSED, FREE_STANDING, {QUANTITY_HEARTH_BACK_TO_WALL, IS, false}}},
     {MATTER_HEARTH_EDGE_MARKED, "paragraph not confirmed", INGLE_BASIS_CITED, INGLE_IS,
      &formula_observed, .numbers = {true}, .when = {OPEN_FIRE}},
     {MATTER_HEARTH_EDGE_MARKED, "paragraph not confirmed", INGLE_BASIS_CITED, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {STOVE}},
+     &formula_observed, .numbers = {true}, .when = {CLOSED}},
 
     /* The recess and what is above it. */
     {MATTER_FIREBOX_WALL, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, BUILT(SOLID)},
      .reading = "Solid and non-combustible."},
     {MATTER_RECESS_SIDE, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, BUILT(BACK_TO_BACK)}},
+     .numbers = {MILLIMETRES(200)}, .when = {CLOSED, IN_RECESS, BUILT(SOLID)},
+     .reading = "Solid and non-combustible."},
     {MATTER_RECESS_BACK, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(100)}, .when = {OPEN_FIRE, BUILT(BACK_TO_BACK)},
+     .numbers = {MILLIMETRES(200)}, .when = {CLOSED, IN_RECESS, BUILT(SOLID)},
+     .reading = "Solid and non-combustible."},
+    {MATTER_RECESS_SIDE, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(200)}, .when = {ANY_FIRE, IN_RECESS, BUILT(BACK_TO_BACK)}},
+    {MATTER_RECESS_BACK, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(100)}, .when = {ANY_FIRE, IN_RECESS, BUILT(BACK_TO_BACK)},
      .reading = "Where recesses stand back to back in one dwelling."},
     {MATTER_RECESS_SIDE, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, BUILT(CAVITY)}},
+     .numbers = {MILLIMETRES(200)}, .when = {ANY_FIRE, IN_RECESS, BUILT(CAVITY)}},
     {MATTER_RECESS_BACK, "Diagram 28", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(100)}, .when = {OPEN_FIRE, BUILT(CAVITY)},
+     .numbers = {MILLIMETRES(100)}, .when = {ANY_FIRE, IN_RECESS, BUILT(CAVITY)},
      .reading = "Each leaf of the cavity wall."},
     {MATTER_RECESS_BASE, CHAMBER, .numbers = {MILLIMETRES(50)}, IN_A_CHAMBER},
     {MATTER_RECESS_SIDE, CHAMBER, .numbers = {MILLIMETRES(75)}, IN_A_CHAMBER},
@@ -357,14 +418,14 @@ static const struct ingle_rule document_j[] = {
      .when = {SOLID_FUEL, NOT_ABUTTING, HEARTH_WITHIN_150}},
 
     /* What can burn. */
+    {MATTER_SEPARATION_FROM_FLUE, "Diagram 21", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(200)}, .when = {ON_MASONRY_CHIMNEY},
+     .role = ORDINARY, .exception = SEPARATION, .reading = EITHER EXCEPTED_TRIM},
     {MATTER_SEPARATION_FROM_CHIMNEY, "Diagram 21", INGLE_BASIS_CITED, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(40)}, .when = {OPEN_FIRE, NEAR_FLUE},
-     .reading = "What is 200 mm or more from the inside of the flue or recess need not be clear of "
-                "the outer face. Floorboards, skirtings, rails, mantel-shelves and architraves are "
-                "excepted: no height of a mantel is set."},
-
+     &formula_fixed, .numbers = {MILLIMETRES(40)}, .when = {ON_MASONRY_CHIMNEY},
+     .role = EXCEPTION, .exception = SEPARATION, .reading = EITHER EXCEPTED_TRIM},
     {MATTER_SEPARATION_FROM_FIXINGS, "Diagram 21", INGLE_BASIS_CITED, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}},
+     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {ON_MASONRY_CHIMNEY}},
 
     /* Air. */
     {MATTER_ROOM_VENT_AREA, "Table 1", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_share,
@@ -381,23 +442,23 @@ static const struct ingle_rule document_j[] = {
     {MATTER_ROOM_VENT_AREA, "Table 1", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_area_by_heat,
      .inputs = {QUANTITY_APPLIANCE_OUTPUT},
      .numbers = {KILOWATTS(5), SQUARE_MILLIMETRES(300), SQUARE_MILLIMETRES(850)},
-     .when = {STOVE, STABILISER, LEAKY}},
+     .when = {CLOSED, STABILISER, LEAKY}},
     {MATTER_ROOM_VENT_AREA, "Table 1", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_area_by_heat,
      .inputs = {QUANTITY_APPLIANCE_OUTPUT},
      .numbers = {KILOWATTS(5), SQUARE_MILLIMETRES(850), SQUARE_MILLIMETRES(850)},
-     .when = {STOVE, STABILISER, AIRTIGHT}},
+     .when = {CLOSED, STABILISER, AIRTIGHT}},
     {MATTER_ROOM_VENT_AREA, "Table 1", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_area_by_heat,
      .inputs = {QUANTITY_APPLIANCE_OUTPUT},
-     .numbers = {KILOWATTS(5), 0, SQUARE_MILLIMETRES(550)}, .when = {STOVE, NO_STABILISER, LEAKY},
+     .numbers = {KILOWATTS(5), 0, SQUARE_MILLIMETRES(550)}, .when = {CLOSED, NO_STABILISER, LEAKY},
      .reading = "The first 5 kW need no vent."},
     {MATTER_ROOM_VENT_AREA, "Table 1", INGLE_BASIS_FROM_MEMORY, INGLE_AT_LEAST,
      &formula_area_by_heat, .inputs = {QUANTITY_APPLIANCE_OUTPUT},
      .numbers = {KILOWATTS(5), SQUARE_MILLIMETRES(550), SQUARE_MILLIMETRES(550)},
-     .when = {STOVE, NO_STABILISER, AIRTIGHT}},
+     .when = {CLOSED, NO_STABILISER, AIRTIGHT}},
     {MATTER_ROOM_VENT_BY_MAKER, "2.2, 2.3", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
      .inputs = {QUANTITY_LISTING_VENT_AREA},
-     .when = {SOLID_FUEL, {QUANTITY_VENT_MAKER_ASKS_MORE, IS, true}},
-     .reading = "The maker's figure comes before the table where it is the larger."},
+     .when = {SOLID_FUEL, {QUANTITY_LISTING_VENT_AREA, MORE_THAN, 0, IF_KNOWN}},
+     .reading = "Asked for besides the table: of the two the larger counts."},
     {MATTER_ROOM_VENT_PLACE, "paragraph not confirmed", INGLE_BASIS_FROM_MEMORY, INGLE_IS_NOT,
      &formula_observed, .numbers = {true}, .when = {SOLID_FUEL}},
 };

@@ -7,11 +7,23 @@
 #include "standards/publications.h"
 
 #define OPEN_FIRE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
-#define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define KIND_BIT(kind) CHOICE_BIT(CHOICE_APPLIANCE_KIND_##kind)
+#define KINDS(kinds) {QUANTITY_APPLIANCE_KIND, ONE_OF, kinds}
+#define NO_GAS {QUANTITY_APPLIANCE_FUEL, IS_NOT, CHOICE_APPLIANCE_FUEL_GAS, OR_UNKNOWN}
+#define CLOSED KINDS(KIND_BIT(STOVE) | KIND_BIT(INSERT) | KIND_BIT(PELLET_STOVE)), NO_GAS
+#define ANY_FIRE                                                                           \
+    KINDS(KIND_BIT(MASONRY_FIREPLACE) | KIND_BIT(STOVE) | KIND_BIT(INSERT) |               \
+          KIND_BIT(PELLET_STOVE))
+#define ON_MASONRY_CHIMNEY                                                                     \
+    {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_FACTORY_BUILT_FIREPLACE},          \
+        {QUANTITY_CHIMNEY_CONSTRUCTION, IS, CHOICE_CHIMNEY_CONSTRUCTION_MASONRY}, WITH_OUTLET
+/* A gas fire with a sealed vent, or with none, uses no chimney. */
+#define WITH_OUTLET {QUANTITY_GAS_VENT, ONE_OF, CHOICE_BIT(CHOICE_GAS_VENT_CHIMNEY), OR_UNKNOWN}
+#define HOT_HEARTH {QUANTITY_LISTING_COOL_HEARTH, IS, false}
+#define NO_STABILISER {QUANTITY_FLUE_DRAUGHT_STABILISER, IS, false}
 #define SOLID_FUEL {QUANTITY_APPLIANCE_FUEL, IS_NOT, CHOICE_APPLIANCE_FUEL_GAS}
 #define WITH_THROAT {QUANTITY_THROAT_PRESENT, IS, true}
 #define WITHOUT_THROAT {QUANTITY_THROAT_PRESENT, IS, false}
-#define NEAR_FLUE {QUANTITY_SEPARATION_FROM_FLUE, LESS_THAN, MILLIMETRES(200)}
 #define OWN_CHIMNEY {QUANTITY_HOUSE_FLUE_IN_PARTY_WALL, IS, false}
 #define PARTY_WALL {QUANTITY_HOUSE_FLUE_IN_PARTY_WALL, IS, true}
 #define AIRTIGHT {QUANTITY_HOUSE_AIRTIGHT, IS, true}
@@ -24,7 +36,41 @@
 #define LOW_FLAME {QUANTITY_GAS_FLAME_RAISED, IS, false}
 #define BACK_BOILER GAS_APPLIANCE, NO_LOG_LIGHTER, {QUANTITY_GAS_BACK_BOILER, IS, true}
 
-/* ---- NHBC ----------------------------------------------------------------------------------- */
+/* ---- NHBC 2020 ------------------------------------------------------------------------------ */
+
+#define EITHER                                                                               \
+    "Either 200 mm from the inside of the flue or recess, or 40 mm from the chimney's outer " \
+    "face. The two clauses disagree about Scotland."
+
+static const struct ingle_rule nhbc_2020[] = {
+    {MATTER_FLUE_HEIGHT, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {CENTIMETRES(450)}, .when = {OPEN_FIRE}},
+    {MATTER_FLUE_SLOPE, "6.8.6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
+     .numbers = {DEGREES(45)}, .when = {ANY_FIRE, WITH_OUTLET}},
+    {MATTER_FLUE_BENDS, "6.8.6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed, .numbers = {2},
+     .when = {ANY_FIRE, WITH_OUTLET}},
+    {MATTER_CHIMNEY_WALL, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(100)}, .when = {ON_MASONRY_CHIMNEY, OWN_CHIMNEY}},
+    {MATTER_CHIMNEY_WALL, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(200)}, .when = {ON_MASONRY_CHIMNEY, PARTY_WALL}},
+    {MATTER_SEPARATION_FROM_FLUE, "6.8.6, 6.8.22", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(200)}, .when = {ON_MASONRY_CHIMNEY},
+     .follows = FOLLOWS(NHBC_SEPARATION, OUTER_FACE), .role = ORDINARY,
+     .reading = EITHER},
+    {MATTER_SEPARATION_FROM_CHIMNEY, "6.8.6, 6.8.22", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(40)}, .when = {ON_MASONRY_CHIMNEY},
+     .follows = FOLLOWS(NHBC_SEPARATION, OUTER_FACE), .role = EXCEPTION,
+     .reading = EITHER},
+    {MATTER_SEPARATION_FROM_FLUE, "6.8.6, 6.8.22", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(200)}, .when = {ON_MASONRY_CHIMNEY},
+     .follows = FOLLOWS(NHBC_SEPARATION, SCOTLAND),
+     .reading = "The careful way until clause 3.19.1 of Scotland's handbook has been read: the two "
+                "clauses disagree about Scotland."},
+    {MATTER_SEPARATION_FROM_FIXINGS, "6.8.6, 6.8.22", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {ON_MASONRY_CHIMNEY}},
+};
+
+/* ---- NHBC, edition not recorded -------------------------------------------------------------- */
 
 #define OPEN_FLUED "Gas fires with an open flue other than decorative fuel-effect fires."
 #define GAS_HEARTH "6.8.8, edition not recorded"
@@ -35,42 +81,24 @@
      .reading = "Gas logs are read as a decorative fuel-effect fire, a gas insert as an inset "  \
                 "live one. Measured from the naked flame."}
 
-static const struct ingle_rule nhbc[] = {
-    {MATTER_FLUE_HEIGHT, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {CENTIMETRES(450)}, .when = {OPEN_FIRE}},
-    {MATTER_FLUE_SLOPE, "6.8.6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed,
-     .numbers = {DEGREES(45)}, .when = {OPEN_FIRE}},
-    {MATTER_FLUE_BENDS, "6.8.6", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_fixed, .numbers = {2},
-     .when = {OPEN_FIRE}},
-    {MATTER_CHIMNEY_WALL, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(100)}, .when = {OPEN_FIRE, OWN_CHIMNEY}},
-    {MATTER_CHIMNEY_WALL, "6.8.6", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE, PARTY_WALL}},
-    {MATTER_SEPARATION_FROM_CHIMNEY, "6.8.6, 6.8.22", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(40)}, .when = {OPEN_FIRE, NEAR_FLUE},
-     .follows = FOLLOWS(NHBC_SEPARATION, OUTER_FACE),
-     .reading = "What is 200 mm or more from the inside of the flue or recess need not be clear of "
-                "the outer face. The two clauses disagree about Scotland."},
-    {MATTER_SEPARATION_FROM_FLUE, "6.8.6, 6.8.22", INGLE_BASIS_CITED, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(200)}, .when = {OPEN_FIRE},
-     .follows = FOLLOWS(NHBC_SEPARATION, SCOTLAND),
-     .reading = "The careful way until clause 3.19.1 of Scotland's handbook has been read: the two "
-                "clauses disagree about Scotland."},
-    {MATTER_SEPARATION_FROM_FIXINGS, "6.8.6, 6.8.22", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}},
+static const struct ingle_rule nhbc_undated[] = {
     {MATTER_CAP_PROJECTION, "6.8.7, edition not recorded", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE}},
+     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {ON_MASONRY_CHIMNEY}},
     {MATTER_CAP_DRIP, "6.8.7, edition not recorded", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(30)}, .when = {OPEN_FIRE},
+     &formula_fixed, .numbers = {MILLIMETRES(30)}, .when = {ON_MASONRY_CHIMNEY},
      .reading = "The drip's 30 mm are read as its least distance from the chimney."},
     {MATTER_TERMINAL_BUILT_IN, "6.8.7, edition not recorded", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_share_or_least, .inputs = {QUANTITY_CAP_TERMINAL_LENGTH},
      .numbers = {RATIO(1, 4), MILLIMETRES(125)},
-     .when = {OPEN_FIRE, {QUANTITY_CAP_TERMINAL, IS, true}}},
+     .when = {ON_MASONRY_CHIMNEY, {QUANTITY_CAP_TERMINAL, IS, true}}},
     {MATTER_LINER_ABOVE_CAP, "6.8.7, edition not recorded", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(20)},
-     .when = {OPEN_FIRE, {QUANTITY_CAP_TERMINAL, IS, false}},
+     .when = {ON_MASONRY_CHIMNEY, {QUANTITY_CAP_TERMINAL, IS, false}},
      .reading = "Where the liner itself ends above the cap, without a pot or terminal."},
+    {MATTER_ROOM_VENT_AREA, "6.8.4 note 1, edition not recorded", INGLE_BASIS_CITED,
+     INGLE_AT_LEAST, &formula_share, .inputs = {QUANTITY_FLUE_NET_AREA},
+     .numbers = {PERCENT(50)}, .when = {OPEN_FIRE, NO_GAS, WITHOUT_THROAT},
+     .reading = "An open fire without a throat, under a canopy, say."},
     {MATTER_ROOM_VENT_AREA, "6.8.9, edition not recorded", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_area_by_heat, .inputs = {QUANTITY_GAS_INPUT},
      .numbers = {KILOWATTS(7), 0, SQUARE_MILLIMETRES(500)},
@@ -107,14 +135,21 @@ static const struct ingle_rule nhbc[] = {
 
     /* The hearth of an open fire. */
     {MATTER_HEARTH_EDGE_MARKED, "6.8.8, edition not recorded", INGLE_BASIS_CITED, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {OPEN_FIRE}},
-    {MATTER_HEARTH_TIMBER_BELOW, "6.8.18, 2022 edition", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(250)}, .when = {OPEN_FIRE, SOLID_FUEL},
-     .role = ORDINARY,
-     .reading = "Timber that only supports the hearth's edge does not count."},
-    {MATTER_HEARTH_TIMBER_AIR_SPACE, "6.8.18, 2022 edition", INGLE_BASIS_READ, INGLE_AT_LEAST,
-     &formula_fixed, .numbers = {MILLIMETRES(50)}, .when = {OPEN_FIRE, SOLID_FUEL},
-     .role = EXCEPTION},
+     &formula_observed, .numbers = {true}, .when = {ANY_FIRE}},
+};
+
+/* ---- NHBC 2022 ------------------------------------------------------------------------------ */
+
+#define BELOW(...)                                                                                \
+    {MATTER_HEARTH_TIMBER_BELOW, "6.8.18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,      \
+     .numbers = {MILLIMETRES(250)}, .when = {__VA_ARGS__}, .role = ORDINARY,                      \
+     .reading = "Timber that only supports the hearth's edge does not count."},                   \
+    {MATTER_HEARTH_TIMBER_AIR_SPACE, "6.8.18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,  \
+     .numbers = {MILLIMETRES(50)}, .when = {__VA_ARGS__}, .role = EXCEPTION}
+
+static const struct ingle_rule nhbc_2022[] = {
+    BELOW(OPEN_FIRE, SOLID_FUEL),
+    BELOW(CLOSED, HOT_HEARTH),
 };
 
 /* ---- NHBC 2011 ------------------------------------------------------------------------------ */
@@ -151,7 +186,16 @@ static const struct ingle_rule nhbc_2011[] = {
      .when = {FOR_GAS, FUEL_EFFECT_FIRE, WITHOUT_THROAT},
      .reading = "A decorative fuel-effect fire under a canopy."},
     {MATTER_ROOM_VENT_APERTURE, "Appendix 6.8-A", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(5)}, .when = {OPEN_FIRE}},
+     .numbers = {MILLIMETRES(5)}, .when = {ANY_FIRE}},
+    {MATTER_ROOM_VENT_AREA, "Appendix 6.8-A", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_area_by_heat, .inputs = {QUANTITY_APPLIANCE_OUTPUT},
+     .numbers = {KILOWATTS(5), 0, SQUARE_MILLIMETRES(550)}, .when = {CLOSED, NO_STABILISER, LEAKY},
+     .reading = "A closed appliance without draught stabiliser: the first 5 kW need no vent."},
+    {MATTER_ROOM_VENT_AREA, "Appendix 6.8-A", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_area_by_heat, .inputs = {QUANTITY_GAS_INPUT},
+     .numbers = {KILOWATTS(7), 0, SQUARE_MILLIMETRES(500)},
+     .when = {GAS_APPLIANCE, NO_GAS_LOGS, NO_LOG_LIGHTER, UP_THE_CHIMNEY, LEAKY},
+     .reading = OPEN_FLUED " The first 7 kW need no vent."},
 };
 
 /* ---- Northern Ireland, as NHBC 2011 has it -------------------------------------------------- */
@@ -159,7 +203,8 @@ static const struct ingle_rule nhbc_2011[] = {
 static const struct ingle_rule northern_ireland[] = {
     {MATTER_ROOM_VENT_AREA, "Appendix 6.8-A", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_area_above_heat, .inputs = {QUANTITY_APPLIANCE_OUTPUT},
-     .numbers = {KILOWATTS(6), SQUARE_MILLIMETRES(550), SQUARE_MILLIMETRES(550)}, .when = {STOVE}},
+     .numbers = {KILOWATTS(6), SQUARE_MILLIMETRES(550), SQUARE_MILLIMETRES(550)},
+     .when = {CLOSED}},
 };
 
 /* ---- the standards -------------------------------------------------------------------------- */
@@ -167,9 +212,22 @@ static const struct ingle_rule northern_ireland[] = {
 static const struct ingle_standard editions[] = {
     {.id = "nhbc-2020", .title = "NHBC Standards, chapter 6.8",
      .place = "England, Wales, Scotland and Northern Ireland",
-     .note = "NHBC Standards, chapter 6.8, 2020 edition where a section does not say otherwise: a "
-             "warranty standard for new homes, not the regulation.",
-     .unit = UNIT_MILLIMETRE, .edition = 2020, .rules = nhbc, .rule_count = COUNT_OF(nhbc)},
+     .note = "NHBC Standards 2020, 6.8.6 and 6.8.22: a warranty standard for new homes, not the "
+             "regulation. Other sections of the chapter were read in other editions: see nhbc and "
+             "nhbc-2022.",
+     .unit = UNIT_MILLIMETRE, .edition = 2020, .rules = nhbc_2020,
+     .rule_count = COUNT_OF(nhbc_2020)},
+    {.id = "nhbc-2022", .title = "NHBC Standards, chapter 6.8",
+     .place = "England, Wales, Scotland and Northern Ireland",
+     .note = "NHBC Standards 2022, 6.8.18: a warranty standard for new homes, not the regulation. "
+             "Other sections of the chapter were read in other editions: see nhbc and nhbc-2020.",
+     .unit = UNIT_MILLIMETRE, .edition = 2022, .rules = nhbc_2022,
+     .rule_count = COUNT_OF(nhbc_2022)},
+    {.id = "nhbc", .title = "NHBC Standards, chapter 6.8",
+     .place = "England, Wales, Scotland and Northern Ireland",
+     .note = "NHBC Standards, 6.8.4 and 6.8.7 to 6.8.9, whose edition is not recorded: a warranty "
+             "standard for new homes, not the regulation.",
+     .unit = UNIT_MILLIMETRE, .rules = nhbc_undated, .rule_count = COUNT_OF(nhbc_undated)},
     {.id = "nhbc-2011", .title = "NHBC Standards, chapter 6.8",
      .place = "England, Wales, Scotland and Northern Ireland",
      .note = "NHBC Standards 2011, chapter 6.8, Appendix 6.8-A: a warranty standard for new homes, "

@@ -11,6 +11,16 @@
 #define OPEN_FIRE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_MASONRY_FIREPLACE}
 #define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define WALL {QUANTITY_WALL_SURFACE, IS, CHOICE_WALL_SURFACE_WALL}
+#define NO_GAS {QUANTITY_APPLIANCE_FUEL, IS_NOT, CHOICE_APPLIANCE_FUEL_GAS, OR_UNKNOWN}
+#define KIND_BIT(kind) CHOICE_BIT(CHOICE_APPLIANCE_KIND_##kind)
+#define ANY_FIRE                                                                              \
+    {QUANTITY_APPLIANCE_KIND, ONE_OF,                                                         \
+     KIND_BIT(MASONRY_FIREPLACE) | KIND_BIT(INSERT) | KIND_BIT(STOVE) | KIND_BIT(PELLET_STOVE)}, \
+        {QUANTITY_GAS_VENT, ONE_OF, CHOICE_BIT(CHOICE_GAS_VENT_CHIMNEY), OR_UNKNOWN}
+#define ON_MASONRY_CHIMNEY                                                            \
+    {QUANTITY_APPLIANCE_KIND, IS_NOT, CHOICE_APPLIANCE_KIND_FACTORY_BUILT_FIREPLACE}, \
+        {QUANTITY_CHIMNEY_CONSTRUCTION, IS, CHOICE_CHIMNEY_CONSTRUCTION_MASONRY}
 #define ONE_LAYER {QUANTITY_WALL_SHIELD_LAYERS, IS, CHOICE_WALL_SHIELD_LAYERS_ONE}
 #define TWO_LAYERS {QUANTITY_WALL_SHIELD_LAYERS, IS, CHOICE_WALL_SHIELD_LAYERS_TWO}
 #define SHIELDED {QUANTITY_WALL_SHIELD_LAYERS, IS_NOT, CHOICE_WALL_SHIELD_LAYERS_NONE}
@@ -55,7 +65,7 @@ static const struct ingle_rule housing_provisions[] = {
     {MATTER_INSERT_FLUE_CLEARANCE, "12.4.4", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(50)}, .when = {INSERT},
      .reading = "From the outer flue to adjacent materials."},
-    {MATTER_FIREBOX_MASONRY, "12.4.2(c)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+    {MATTER_FIREBOX_LEAVES_THICKNESS, "12.4.2(c)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(180)}, .when = {OPEN_FIRE},
      .reading = "Sides and back, two leaves of solid masonry together without the cavity, up to "
                 "300 mm above the underside of the arch or lintel."},
@@ -74,11 +84,11 @@ static const struct ingle_rule housing_provisions[] = {
      .reading = "Above that level; of mortar with 1 part of cement, 1 of lime and 5 of sand."},
     {MATTER_CHIMNEY_HEIGHT_NEARBY, "12.4.3(c)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_within,
      .inputs = {QUANTITY_NEARBY_DISTANCE}, .numbers = {MILLIMETRES(300), MILLIMETRES(3600)},
-     .when = {OPEN_FIRE},
-     .reading = "Above the highest part of the building within 3.6 m, measured horizontally."},
-    {MATTER_FOOTING_PROJECTION, "4.2.18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(300)}, .when = {OPEN_FIRE, STABLE_SITE},
-     .reading = "Not at an edge flush with the outer wall."},
+     .when = {ANY_FIRE},
+     .reading = "Of chimney or flue, above the highest part of the building within 3.6 m, measured "
+                "horizontally."},
+    {MATTER_FOOTING_FREE_PROJECTION, "4.2.18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {MILLIMETRES(300)}, .when = {OPEN_FIRE, STABLE_SITE}},
     {MATTER_FOOTING_THICKNESS, "4.2.18", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(150)},
      .when = {OPEN_FIRE, STABLE_SITE, STOREYS(ONE), WALL_UP_TO(MILLIMETRES(4200))},
@@ -90,25 +100,26 @@ static const struct ingle_rule housing_provisions[] = {
     {MATTER_FOOTING_MESH, "4.2.18", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {OPEN_FIRE, STABLE_SITE}},
     {MATTER_FOOTING_IN_SLAB, "4.2.18", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {OPEN_FIRE, STABLE_SITE}},
+     .numbers = {true}, .when = {OPEN_FIRE, STABLE_SITE},
+     .reading = "That footing and slab are one is read as asked for."},
     {MATTER_STOVE_CLEARANCE, "12.4.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(1200)}, .when = {STOVE, NO_LAYERS},
+     .numbers = {MILLIMETRES(1200)}, .when = {STOVE, NO_LAYERS, WALL},
      .reading = "To walls that are not of masonry, without tested clearances or a heat shield."},
     {MATTER_SHIELD_AIR_SPACE, HEAT_SHIELD, .numbers = {MILLIMETRES(25)},
-     .when = {STOVE, SHIELDED}},
+     .when = {STOVE, SHIELDED, WALL}},
     {MATTER_SHIELD_FROM_APPLIANCE, HEAT_SHIELD, .numbers = {MILLIMETRES(50)},
-     .when = {STOVE, SHIELDED}},
+     .when = {STOVE, SHIELDED, WALL}},
     {MATTER_SHIELD_ABOVE_APPLIANCE, HEAT_SHIELD, .numbers = {MILLIMETRES(600)},
-     .when = {STOVE, SHIELDED}},
+     .when = {STOVE, SHIELDED, WALL}},
     {MATTER_SHIELD_THICKNESS, HEAT_SHIELD, .numbers = {MILLIMETRES(90)},
-     .when = {STOVE, SHIELDED, {QUANTITY_WALL_SHIELD_FIRE_RATED, IS, false}},
+     .when = {STOVE, SHIELDED, WALL, {QUANTITY_WALL_SHIELD_FIRE_RATED, IS, false}},
      .reading = "Of masonry; not for a shield with a fire-resistance level of 60/60/60 or more."},
     {MATTER_FLOOR_BEFORE_BODY, "12.4.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(400)}, .when = {STOVE}},
     {MATTER_FLOOR_BESIDE_BODY, "12.4.5", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(400)}, .when = {STOVE}},
     {MATTER_DAMPER_CLOSES, "13.4.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
-     .numbers = {CHOICE_DAMPER_STATE_WORKING}, .when = {OPEN_FIRE},
+     .numbers = {CHOICE_DAMPER_STATE_WORKING}, .when = {OPEN_FIRE, NO_GAS},
      .reading = "An open fireplace for solid fuel needs a damper or flap that closes."},
 };
 
@@ -119,7 +130,9 @@ static const struct ingle_rule heaters[] = {
      .numbers = {MILLIMETRES(300)}, .when = {STOVE},
      .reading = "Measured from the opening that fuel is loaded through."},
     {MATTER_FLOOR_SIDE, "3.3", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {MILLIMETRES(200)}, .when = {STOVE}},
+     .numbers = {MILLIMETRES(200)}, .when = {STOVE},
+     .reading = "Measured from the fuel opening as in front: what the sides are measured from is "
+                "not stated."},
     {MATTER_FLOOR_PROTECTION, "3.3", INGLE_BASIS_CITED, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_FLOOR_PROTECTION_NONE}, .when = {STOVE},
      .reading = "The floor protector goes through under the heater."},
@@ -134,6 +147,11 @@ static const struct ingle_rule heaters[] = {
      &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(1, 5)},
      .when = {STOVE, TWO_LAYERS, {QUANTITY_WALL_AIR_SPACE, AT_LEAST, MILLIMETRES(12)}},
      .reading = "Both air spaces are at least 12 mm."},
+    {MATTER_STOVE_CLEARANCE_REDUCED, "Tables 3.1, 3.2", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(1, 1)},
+     .when = {STOVE, SHIELDED, {QUANTITY_WALL_AIR_SPACE, LESS_THAN, MILLIMETRES(12)}},
+     .reading = "No factor is known for an air space of less than 12 mm: the clearance stays what "
+                "it is without a shield."},
     {MATTER_OUTLET_ABOVE_RIDGE, "Figure 4.9", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(600)}, .when = {STOVE, NEAR_RIDGE},
      .reading = "Exactly 3.0 m from the ridge is within 3.0 m."},
@@ -163,11 +181,11 @@ static const struct ingle_rule practice[] = {
 static const struct ingle_rule philippines[] = {
     {MATTER_CHIMNEY_WALL, "section 1211, edition not stated", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(100)},
-     .when = {OPEN_FIRE, SERVES(RESIDENTIAL), NO_RUBBLE_STONE},
+     .when = {ON_MASONRY_CHIMNEY, SERVES(RESIDENTIAL), NO_RUBBLE_STONE},
      .reading = "Of a dwelling's masonry chimney."},
     {MATTER_CHIMNEY_WALL, "section 1211, edition not stated", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(300)},
-     .when = {OPEN_FIRE, SERVES(RESIDENTIAL), {QUANTITY_CHIMNEY_RUBBLE_STONE, IS, true}},
+     .when = {ON_MASONRY_CHIMNEY, SERVES(RESIDENTIAL), {QUANTITY_CHIMNEY_RUBBLE_STONE, IS, true}},
      .reading = "Of a dwelling's chimney of rubble stone."},
     {MATTER_CHIMNEY_WALL, "section 1211, edition not stated", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {MILLIMETRES(200)}, .when = {SERVES(LOW)},
@@ -179,7 +197,7 @@ static const struct ingle_rule philippines[] = {
      INGLE_AT_LEAST, &formula_fixed, .numbers = {MILLIMETRES(100)}, .when = {SERVES(MEDIUM)},
      .reading = "Of a chimney for medium-heat appliances."},
     {MATTER_CHIMNEY_TIED, "section 1211, edition not stated", INGLE_BASIS_READ, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {OPEN_FIRE},
+     &formula_observed, .numbers = {true}, .when = {ON_MASONRY_CHIMNEY},
      .reading = "At ceilings and floors more than 1.80 m above grade."},
 };
 
