@@ -157,7 +157,7 @@ FILLING = {
     'air.outlet-closable': True, 'listing.label': 'listed',
     'factory.hearth-distinguishable': True, 'factory.through-insulation': True,
     'accessories.by-listing': True, 'trim.side': 'above', 'chimney.wall-solid': True,
-    'chimney.lining-approved': True, 'air.outlet-embers': False,
+    'chimney.liner-spec': 'approved', 'air.outlet-embers': False,
 }
 
 
@@ -398,7 +398,8 @@ def by_edition(ask, edition):
                      CHIMNEY + (not_being('flue/lining', 'missing'),)),
             ask.seen('flue-lined', 'flue/lining', 'is-not', 'missing',
                      CHIMNEY + (being('flue/lining', 'missing'),)),
-            ask.seen('lining-approved', 'chimney/lining-approved', 'is', True, CHIMNEY + (named,))]
+            ask.seen('liner-specification', 'chimney/liner-spec', 'is-not', 'none',
+                     CHIMNEY + (named,))]
     if edition == 2012:
         rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED))
     if edition >= 2021:

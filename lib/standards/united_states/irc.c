@@ -252,8 +252,9 @@ static const struct ingle_rule rules[] = {
     {MATTER_FLUE_LINED, "R1003.11", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_FLUE_LINING_MISSING}, .when = {MASONRY_CHIMNEY, PARTS_MISSING},
      .reading = "Where parts of the lining are missing the chimney is not lined."},
-    {MATTER_LINING_APPROVED, "R1003.11, R1003.11.1", INGLE_BASIS_READ, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {MASONRY_CHIMNEY, UNNAMED_LINER},
+    {MATTER_LINER_SPEC, "R1003.11, R1003.11.1", INGLE_BASIS_READ, INGLE_IS_NOT,
+     &formula_observed, .numbers = {CHOICE_CHIMNEY_LINER_SPEC_NONE},
+     .when = {MASONRY_CHIMNEY, UNNAMED_LINER},
      .reading = "Clay liners, listed lining systems and listed factory-built units for use within "
                 "masonry are named. Any other lining has to be approved for 1,800 °F."},
     {MATTER_LINER_START, "R1003.12", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
