@@ -447,10 +447,12 @@ def crickets(ask):
 
 
 def factory(ask, edition):
+    # What carries no label has no listing to read.
+    labelled = FACTORY + (being('listing/label', 'listed'),)
     rows = [ask.seen('listing-plate', 'listing/label', 'is', 'listed', FACTORY),
-            ask.listed('factory-hearth-front', 'hearth/front', 'listing/hearth-front', FACTORY),
-            ask.listed('factory-hearth-side', 'hearth/left', 'listing/hearth-side', FACTORY),
-            ask.listed('factory-hearth-side', 'hearth/right', 'listing/hearth-side', FACTORY),
+            ask.listed('factory-hearth-front', 'hearth/front', 'listing/hearth-front', labelled),
+            ask.listed('factory-hearth-side', 'hearth/left', 'listing/hearth-side', labelled),
+            ask.listed('factory-hearth-side', 'hearth/right', 'listing/hearth-side', labelled),
             ask.seen('factory-hearth-seen', 'factory/hearth-distinguishable', 'is', True, FACTORY)]
     return rows + factory_chimney(ask, edition)
 
