@@ -104,7 +104,10 @@ def values_of(rule, probe):
     if isinstance(probe, limits.Sight):
         for value, expected in probe.expected.items():
             asked = is_asked_of(rule, probe.varied, value)
-            yield value, value, None, expected if asked else limits.NOT_APPLICABLE
+            # What another row of the same rule asks about is probed by that row.
+            if asked or not any(is_asked_of(row, probe.varied, value)
+                                for row in alternatives(rule)):
+                yield value, value, None, expected if asked else limits.NOT_APPLICABLE
         return
     dimension = QUANTITIES[probe.varied]["dimension"]
     for off, expected in zip((-1, 0, 1), probe.expected):

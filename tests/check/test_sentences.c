@@ -351,6 +351,7 @@ static void a_listing_is_somebody_s_to_look_up(void **state)
     (void)state;
     static const struct entry entries[] = {{"appliance.kind", "factory-built-fireplace", NULL},
                                            {"appliance.fuel", "wood", NULL},
+                                           {"listing.label", "listed", NULL},
                                            {"hearth.front", "18 in", NULL},
                                            {NULL, NULL, NULL}};
     check("irc-2021", entries);

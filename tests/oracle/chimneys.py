@@ -157,7 +157,7 @@ FILLING = {
     'air.outlet-closable': True, 'listing.label': 'listed',
     'factory.hearth-distinguishable': True, 'factory.through-insulation': True,
     'accessories.by-listing': True, 'trim.side': 'above', 'chimney.wall-solid': True,
-    'chimney.lining-approved': True, 'air.outlet-embers': False,
+    'chimney.liner-spec': 'approved', 'air.outlet-embers': False,
 }
 
 
@@ -398,7 +398,8 @@ def by_edition(ask, edition):
                      CHIMNEY + (not_being('flue/lining', 'missing'),)),
             ask.seen('flue-lined', 'flue/lining', 'is-not', 'missing',
                      CHIMNEY + (being('flue/lining', 'missing'),)),
-            ask.seen('lining-approved', 'chimney/lining-approved', 'is', True, CHIMNEY + (named,))]
+            ask.seen('liner-specification', 'chimney/liner-spec', 'is-not', 'none',
+                     CHIMNEY + (named,))]
     if edition == 2012:
         rows.append(ask.most('chimney-corner-overlap', 'chimney/corner-overlap', ABUTTED))
     if edition >= 2021:
@@ -446,10 +447,12 @@ def crickets(ask):
 
 
 def factory(ask, edition):
+    # What carries no label has no listing to read.
+    labelled = FACTORY + (being('listing/label', 'listed'),)
     rows = [ask.seen('listing-plate', 'listing/label', 'is', 'listed', FACTORY),
-            ask.listed('factory-hearth-front', 'hearth/front', 'listing/hearth-front', FACTORY),
-            ask.listed('factory-hearth-side', 'hearth/left', 'listing/hearth-side', FACTORY),
-            ask.listed('factory-hearth-side', 'hearth/right', 'listing/hearth-side', FACTORY),
+            ask.listed('factory-hearth-front', 'hearth/front', 'listing/hearth-front', labelled),
+            ask.listed('factory-hearth-side', 'hearth/left', 'listing/hearth-side', labelled),
+            ask.listed('factory-hearth-side', 'hearth/right', 'listing/hearth-side', labelled),
             ask.seen('factory-hearth-seen', 'factory/hearth-distinguishable', 'is', True, FACTORY)]
     return rows + factory_chimney(ask, edition)
 

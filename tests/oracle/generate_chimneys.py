@@ -30,7 +30,7 @@ FLAGS = ('chimney.changes-size', 'chimney.listed-for-contact', 'chimney.in-mason
          'spark-arrestor.present', 'rain-cap.present', 'air.room-pressurized', 'air.duct-listed',
          'accessories.present', 'heater.ceiling-combustible')
 SEEN = {'smoke-chamber.parged': (True, False), 'chimney.wall-solid': (True, False),
-        'chimney.lining-approved': (True, False), 'cricket.present': (True, False),
+        'chimney.liner-spec': ('approved', 'listed', 'none'), 'cricket.present': (True, False),
         'accessories.by-listing': (True, False), 'air.intake-above-firebox': (True, False),
         'air.outlet-closable': (True, False), 'air.outlet-embers': (True, False),
         'factory.through-insulation': (True, False),

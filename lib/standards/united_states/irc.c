@@ -21,10 +21,6 @@
     "is fixed or taken out may be right."
 #define NO_GAS_FIRE NO_GAS_LOGS, NO_GAS_INSERT
 
-#define NO_LABEL                                                                               \
-    "Where no label is to be found there is nothing to look up: the fireplace fails R1004.1, " \
-    "whatever its hearth."
-
 #define MANUAL_FIRST                                                                        \
     "The chimney's own manual comes first; where it says nothing, 30 degrees and 4 elbows " \
     "are the most."
@@ -252,8 +248,9 @@ static const struct ingle_rule rules[] = {
     {MATTER_FLUE_LINED, "R1003.11", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_FLUE_LINING_MISSING}, .when = {MASONRY_CHIMNEY, PARTS_MISSING},
      .reading = "Where parts of the lining are missing the chimney is not lined."},
-    {MATTER_LINING_APPROVED, "R1003.11, R1003.11.1", INGLE_BASIS_READ, INGLE_IS,
-     &formula_observed, .numbers = {true}, .when = {MASONRY_CHIMNEY, UNNAMED_LINER},
+    {MATTER_LINER_SPEC, "R1003.11, R1003.11.1", INGLE_BASIS_READ, INGLE_IS_NOT,
+     &formula_observed, .numbers = {CHOICE_CHIMNEY_LINER_SPEC_NONE},
+     .when = {MASONRY_CHIMNEY, UNNAMED_LINER},
      .reading = "Clay liners, listed lining systems and listed factory-built units for use within "
                 "masonry are named. Any other lining has to be approved for 1,800 °F."},
     {MATTER_LINER_START, "R1003.12", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
@@ -343,11 +340,9 @@ static const struct ingle_rule rules[] = {
     {MATTER_LISTING_PLATE, "R1004.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_LISTING_LABEL_LISTED}, .when = {FACTORY_BUILT}},
     {MATTER_FACTORY_HEARTH_FRONT, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
-     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .when = {FACTORY_BUILT},
-     .reading = NO_LABEL},
+     .inputs = {QUANTITY_LISTING_HEARTH_FRONT}, .when = {FACTORY_BUILT, LISTED_UNIT}},
     {MATTER_FACTORY_HEARTH_SIDE, "R1004.2", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
-     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .when = {FACTORY_BUILT},
-     .reading = NO_LABEL},
+     .inputs = {QUANTITY_LISTING_HEARTH_SIDE}, .when = {FACTORY_BUILT, LISTED_UNIT}},
     {MATTER_FACTORY_HEARTH_SEEN, "R1004.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {FACTORY_BUILT}},
     /* Factory-built chimneys, whatever stands on them. */
