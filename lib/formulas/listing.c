@@ -90,17 +90,28 @@ const struct formula formula_listing_or_usual = {
 };
 
 /* What another part's label states, or a maker without one. */
+static const enum quantity_id listed_apart[] = {
+    QUANTITY_LISTING_CONNECTOR_CLEARANCE, QUANTITY_LISTING_CHIMNEY_CLEARANCE,
+    QUANTITY_LISTING_CHIMNEY_OFFSET,      QUANTITY_LISTING_CHIMNEY_ELBOWS,
+    QUANTITY_LISTING_UNBRACED_HEIGHT,     QUANTITY_LISTING_FLUE_HEIGHT,
+    QUANTITY_LISTING_FLUE_ABOVE_BASE,     QUANTITY_LISTING_VENT_AREA,
+    QUANTITY_LISTING_DAMPER_OPENING,      QUANTITY_LISTING_GAS_BACK,
+    QUANTITY_LISTING_GAS_SIDE,            QUANTITY_LISTING_GAS_TOP,
+    QUANTITY_LISTING_GAS_HEARTH_FRONT,    QUANTITY_LISTING_GAS_HEARTH_SIDE,
+    QUANTITY_LISTING_GAS_TRIM_DISTANCE,   QUANTITY_LISTING_GAS_TRIM_PROJECTION,
+};
+
 static bool is_listed_apart(const struct calculation *calculation, enum quantity_id listing)
 {
     int64_t protection;
-    return listing == QUANTITY_LISTING_CONNECTOR_CLEARANCE ||
-           listing == QUANTITY_LISTING_DAMPER_OPENING || listing == QUANTITY_LISTING_VENT_AREA ||
-           listing == QUANTITY_LISTING_CHIMNEY_CLEARANCE ||
-           listing == QUANTITY_LISTING_CHIMNEY_OFFSET ||
-           listing == QUANTITY_LISTING_CHIMNEY_ELBOWS ||
-           (listing == QUANTITY_WALL_BY_LISTING &&
-            calculation_recorded(calculation, QUANTITY_WALL_PROTECTION, &protection) &&
-            protection == CHOICE_WALL_PROTECTION_LISTED_ASSEMBLY);
+    for (size_t i = 0; i < sizeof listed_apart / sizeof listed_apart[0]; i++) {
+        if (listed_apart[i] == listing) {
+            return true;
+        }
+    }
+    return listing == QUANTITY_WALL_BY_LISTING &&
+           calculation_recorded(calculation, QUANTITY_WALL_PROTECTION, &protection) &&
+           protection == CHOICE_WALL_PROTECTION_LISTED_ASSEMBLY;
 }
 
 bool listing_speaks(const struct calculation *calculation, enum quantity_id listing)

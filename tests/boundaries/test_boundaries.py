@@ -207,7 +207,7 @@ class RowsTrial(Trial):
         return {(finding["section"], finding.get("reading"),
                  required_of(finding, QUANTITIES[judged]["dimension"]))
                 for finding in self.findings(rule, judged, report)
-                if finding["verdict"] != "unmeasured"}
+                if finding["verdict"] != "unmeasured" or limits.OUTSIDE in finding["sentence"]}
 
     @staticmethod
     def is_right(got, expected):
@@ -225,7 +225,7 @@ def alternatives(rule):
 
 def required_of(finding, dimension):
     """What a finding requires: base units, or the name of a choice; OUTSIDE what is printed."""
-    if finding["verdict"] == "not-applicable":
+    if limits.OUTSIDE in finding["sentence"]:
         return limits.OUTSIDE
     return amount_shown(finding["required"], dimension)
 

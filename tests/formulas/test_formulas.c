@@ -425,7 +425,7 @@ static void what_is_usual_is_named_and_not_required(void **state)
     assert_true(calculation.by_listing && !calculation.has_usual);
 }
 
-/* Only what has no label, and no figure of a listing, is judged by what is usual. */
+/* Only what has no label is judged by what is usual, whatever is said to be its listing's. */
 static void without_a_label_what_is_usual_is_required(void **state)
 {
     (void)state;
@@ -439,6 +439,8 @@ static void without_a_label_what_is_usual_is_required(void **state)
     expect_required(INCHES(16));
     assert_false(calculation.has_usual);
     record(QUANTITY_LISTING_HEARTH_FRONT, INCHES(18));
+    expect_required(INCHES(16));
+    record(QUANTITY_LISTING_LABEL, CHOICE_LISTING_LABEL_LISTED);
     expect_required(INCHES(18));
 }
 

@@ -69,8 +69,9 @@ LISTED = {'listing.hearth-front': (16, 18), 'listing.hearth-side': (6, 8),
           'listing.chimney-clearance': (1, 2), 'listing.unbraced-height': (36, 60),
           'listing.flue-height': (144,), 'listing.flue-above-base': (180,),
           'listing.gas-back-clearance': (1,), 'listing.gas-side-clearance': (1,),
-          'listing.gas-top-clearance': (12,), 'listing.trim-distance': (6, 12),
-          'listing.trim-projection': (2,)}
+          'listing.gas-top-clearance': (12,), 'listing.gas-trim-distance': (6, 12),
+          'listing.gas-trim-projection': (2,), 'listing.gas-hearth-front': (16,),
+          'listing.gas-hearth-side': (8,)}
 SHEETS = (19, 22, 23, 28, 29, 34, 56, 64)
 PROTECTIONS = ('none', 'masonry', 'board-over-batts', 'masonry-vented', 'steel-over-batts',
                'steel-vented', 'board-vented', 'double-steel-vented', 'batts-between-steel',
@@ -238,21 +239,27 @@ class Maker:
         held = self.groups.setdefault(group, [{}] if group in stove_facts.REPEATING else {})
         return held if isinstance(held, list) else [held]
 
-    def aim(self, rule):
-        """Makes a rule apply that chance would seldom bring about, and leads to its limit."""
+    def aim(self, rule, turn):
+        """Makes a rule apply that chance would seldom bring about, and leads to its limit, by turns
+        to the one side of it and to the other."""
         for key, test in rule.when:
             self.fit(key, test)
         limit = rule.value if rule.kind in LIMITED else self.source.one((1, 6, 12)) * IN
         listing = rule.kind.startswith('usual') or rule.kind == 'listing'
-        if listing and stove_facts.AMOUNTS[rule.listing] == 'length' and self.source.chance(0.7):
+        if listing and self.source.chance(0.95):
+            self.groups.setdefault('listing', {})['label'] = 'listed'
+        if rule.listing == 'listing/pad-r':
+            self.groups.setdefault('listing', {})['pad-r'] = ('0.1', '9')[turn % 2]
+            self.groups['layer'] = [self.layer() | {'k': '5'}]
+        elif listing and self.source.chance(0.95):
             group, name = rule.listing.split('/')
             for holder in self.holders(group):
-                holder[name] = self.written(f'{group}.{name}', limit)
+                holder[name] = generate.exact_text(self.source, limit, 'length')
         for key in rule.keys if rule.kind in (*LIMITED, 'listing') else ():
             group, name = key.split('/')
-            step = self.source.one((-1, 1)) * self.source.one((1, IN // 16, limit // 4))
+            step = (-1) ** turn * self.source.one((1, IN // 16, limit // 4, limit // 2))
             for holder in self.holders(group) if stove_facts.AMOUNTS.get(key) == 'length' else ():
-                holder[name] = self.written(f'{group}.{name}', max(0, limit + step))
+                holder[name] = generate.exact_text(self.source, max(0, limit + step), 'length')
 
     def document(self, place):
         source = self.source
@@ -275,8 +282,8 @@ class Maker:
         standards = [first]
         standards += [each for each in stoves.STANDARDS
                       if each not in standards and source.chance(0.2)]
-        if source.chance(0.7):
-            self.aim(rule)
+        if source.chance(0.85):
+            self.aim(rule, place // len(RULES))
         document = {'id': f'stove-{place}', 'standards': standards, 'survey': self.groups}
         if source.chance(0.4):
             document['readings'] = {'brace-height': source.one(('five-feet', 'six-feet'))}

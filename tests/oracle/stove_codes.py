@@ -17,11 +17,11 @@ Where each number is from:
 from fractions import Fraction
 
 from amounts import IN
-from stove_rules import (BACK, BARE, CEILING, CLEARANCES, FRONT, HELD_OFF, INSERT, NOT_ALLOWED,
-                         NO_FLOOR, PELLET, SHIELDED, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL,
-                         between, by_listing, clearance, floor_by_legs, flue, flue_most, is_, isnt,
-                         kind, least, make, most, no_less_than_12, not_printed, not_seen, pipe,
-                         plus, reduced, seen, shield)
+from stove_rules import (BACK, BARE, CEILING, CLEARANCES, FRONT, HELD_OFF, INSERT, LISTED,
+                         NOT_ALLOWED, NO_FLOOR, PELLET, SHIELDED, SIDE, SIDES, STOVE, THROUGH,
+                         UNLISTED, WALL, between, by_listing, clearance, floor_by_legs, flue,
+                         flue_most, is_, isnt, kind, least, make, most, no_less_than_12,
+                         not_printed, not_seen, pipe, plus, reduced, seen, shield)
 
 NFPA, NASD, IMC, NYC = 'nfpa-211-2010', 'nasd-1254', 'imc-2015', 'nyc-mechanical'
 IMC_2006, IMC_2018, E1509 = 'imc-2006', 'imc-2018', 'astm-e1509'
@@ -190,11 +190,12 @@ def chimneys_2006():
 
 
 def pellets():
-    return [by_listing('stove-clearance', 'wall/clearance', 'wall/by-listing', PELLET),
-            by_listing('floor-protection-before-body', 'floor/front', FRONT, PELLET),
-            by_listing('floor-protection-beside-body', ('floor/left', 'floor/right'), SIDE, PELLET),
-            by_listing('floor-protection-behind-body', 'floor/back', BACK, PELLET),
-            by_listing('floor-r-value', 'floor/r-value', 'listing/pad-r', PELLET)]
+    return [by_listing('stove-clearance', 'wall/clearance', 'wall/by-listing', PELLET, LISTED),
+            by_listing('floor-protection-before-body', 'floor/front', FRONT, PELLET, LISTED),
+            by_listing('floor-protection-beside-body', ('floor/left', 'floor/right'), SIDE, PELLET,
+                       LISTED),
+            by_listing('floor-protection-behind-body', 'floor/back', BACK, PELLET, LISTED),
+            by_listing('floor-r-value', 'floor/r-value', 'listing/pad-r', PELLET, LISTED)]
 
 
 RULES = {IMC_2006: chimneys_2006(), IMC_2018: chimneys_2018(), E1509: pellets(), NFPA: nfpa(),

@@ -23,7 +23,8 @@ LENGTHS = '''
  listing/flue-height listing/flue-above-base flue/height flue/above-base
  listing/gas-back-clearance listing/gas-side-clearance listing/gas-top-clearance
  gas/back-clearance gas/side-clearance gas/top-clearance trim/distance trim/projection
- listing/trim-distance listing/trim-projection cleanout/below-inlet cleanout/height
+ listing/gas-trim-distance listing/gas-trim-projection listing/gas-hearth-front
+ listing/gas-hearth-side cleanout/below-inlet cleanout/height
 '''.split()
 AREAS = 'flue/net-area listing/flue-area-least listing/flue-area-most'.split()
 COUNTS = 'connector/elbows connector/screws connector/gauge'.split()

@@ -170,12 +170,14 @@ def gas_by_listing():
     logs, insert = is_('gas/appliance', 'log-set'), is_('gas/appliance', 'insert')
     direct = (is_('gas/vent', 'direct'), isnt('gas/appliance', 'none', 'log-set', 'insert'))
     for who in ((logs,), (insert,), direct):
-        yield by_listing('trim-distance', 'trim/distance', 'listing/trim-distance', *who, BURNS)
-        yield by_listing('trim-projection', 'trim/projection', 'listing/trim-projection', *who,
+        yield by_listing('trim-distance', 'trim/distance', 'listing/gas-trim-distance', *who,
+                         BURNS)
+        yield by_listing('trim-projection', 'trim/projection', 'listing/gas-trim-projection', *who,
                          BURNS, relation='at-most')
     for who in ((logs,), direct):
-        yield by_listing('hearth-front', 'hearth/front', FRONT, *who)
-        yield by_listing('hearth-side', ('hearth/left', 'hearth/right'), SIDE, *who)
+        yield by_listing('hearth-front', 'hearth/front', 'listing/gas-hearth-front', *who)
+        yield by_listing('hearth-side', ('hearth/left', 'hearth/right'),
+                         'listing/gas-hearth-side', *who)
     for who in ((insert,), direct):
         for side in ('back', 'side', 'top'):
             yield by_listing(f'gas-{side}-clearance', f'gas/{side}-clearance',
@@ -217,7 +219,7 @@ def practice():
         seen('floor-protection-carpet', 'floor/on-carpet', 'no', STOVE),
         usual_if_labelled('floor-protection-connector', 'floor/beside-connector', 2 * IN, STOVE,
                           horizontal, listing='listing/floor-beside-connector'),
-        usual('floor-protection-connector', 'floor/beside-connector', 2 * IN, PELLET,
+        usual('floor-protection-connector', 'floor/beside-connector', 2 * IN, PELLET, LISTED,
               listing='listing/floor-beside-connector'),
         make('connector-clearance', CLEARANCES, 'at-least',
              (STOVE, is_('connector/kind', 'listed-double-wall')), 'listing', None,
@@ -229,16 +231,17 @@ def practice():
         seen('connector-male-end', 'connector/male-end-down', 'yes', STOVE),
         seen('connector-end', 'connector/past-liner', 'no', STOVE),
         usual_if_labelled(*chimney, FACTORY, listing='listing/chimney-clearance'),
-        usual('factory-hearth-front', 'hearth/front', 20 * IN, FACTORY, listing=FRONT),
+        usual('factory-hearth-front', 'hearth/front', 20 * IN, FACTORY, LISTED, listing=FRONT),
         usual('factory-hearth-side', ('hearth/left', 'hearth/right'), 12 * IN, FACTORY,
-              listing=SIDE),
+              LISTED, listing=SIDE),
         usual(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
               listing='listing/chimney-clearance'),
         seen('factory-chimney-insulation', 'factory/insulation-touches', 'no',
              FACTORY),
         seen('factory-chimney-parts', 'factory/mixed-parts', 'no',
              FACTORY),
-        usual('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, listing=FRONT),
+        usual('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, LISTED,
+              listing=FRONT),
         usual('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,
               listing='listing/connector-clearance'),
         least('furniture-distance', 'room/furniture', 3 * FT), *gas_by_listing(),

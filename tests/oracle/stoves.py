@@ -60,15 +60,23 @@ def holds(rule, measured, required):
 
 # ---- judging -------------------------------------------------------------------------------------
 
-def effective(rule, facts, item):
-    """The rule, or what the listing puts in its place where it says something.
+# What is listed apart from the appliance.
+APART = ('listing/chimney-clearance', 'listing/connector-clearance', 'listing/unbraced-height',
+         'listing/flue-height', 'listing/flue-above-base')
 
-    What carries no label has none; chimneys, pipes and wall assemblies are listed apart from it."""
-    apart = rule.listing in ('listing/chimney-clearance', 'listing/connector-clearance') or (
-        rule.listing == 'wall/by-listing'
-        and facts.known('wall/protection', item) == 'listed-assembly')
-    speaks = apart or facts.known('listing/label', None) in (None, 'listed')
-    if (rule.listing and rule.kind != 'listing' and speaks
+
+def speaks(rule, facts, item):
+    """Whether a listing says something of it: what carries no label has none; chimneys, pipes, gas
+    appliances and wall assemblies are listed apart from it."""
+    assembly = (rule.listing == 'wall/by-listing'
+                and facts.known('wall/protection', item) == 'listed-assembly')
+    return (rule.listing in APART or assembly or (rule.listing or '').startswith('listing/gas-')
+            or facts.known('listing/label', None) in (None, 'listed'))
+
+
+def effective(rule, facts, item):
+    """The rule, or what the listing puts in its place where it says something."""
+    if (rule.listing and rule.kind != 'listing' and speaks(rule, facts, item)
             and facts.known(rule.listing, item) is not None):
         return rule._replace(kind='listing', source=rule.listing)
     return rule._replace(source=rule.listing) if rule.kind == 'listing' else rule
@@ -128,6 +136,8 @@ def judge_amount(rule, facts, item, key, subject):
                            rule.listing, usual)
         rule = rule._replace(kind='limit')
     value = facts.known(rule.source, item) if rule.source else None
+    if rule.kind == 'listing' and not speaks(rule, facts, item):
+        value = None
     measured = facts.known(key, item)
     if rule.source and value is None:
         verdict = 'by-listing' if rule.kind == 'listing' else 'unmeasured'
@@ -178,7 +188,8 @@ def judge_least_area(rule, facts, subject):
 
 
 def judge_layers(rule, facts, subject):
-    need, have = facts.known('listing/pad-r', None), facts.r_value(rule.value or {})
+    need = facts.known('listing/pad-r', None) if speaks(rule, facts, None) else None
+    have = facts.r_value(rule.value or {})
     measured = None if have is None else floor(have * RATIO_ONE)
     if need is None:
         return Finding(rule.id, subject, 'by-listing', None, measured, rule.listing)

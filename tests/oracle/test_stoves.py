@@ -18,7 +18,7 @@ import stove_codes
 import stove_facts
 import stoves
 
-SURVEYS = 2000
+SURVEYS = 2400
 BATCH = 100
 SHOWN = 4
 PLACES = Fraction(1, 10 ** 9)

@@ -10,7 +10,8 @@
     {                                                                                            \
         matter, "scope", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,                  \
             .inputs = {figure},                                                                  \
-            .when = {{QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_PELLET_STOVE}},         \
+            .when = {{QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_PELLET_STOVE},          \
+                     {QUANTITY_LISTING_LABEL, IS, CHOICE_LISTING_LABEL_LISTED}},                 \
             .reading = "Clearances and floor protection of a pellet stove are those of its label." \
     }
 
