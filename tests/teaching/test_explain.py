@@ -154,7 +154,7 @@ def facts_due(finding):
     for name, member in (('How the text is read', 'reading'), ('Who should look next', 'refer'),
                          ('Inspection called for', 'inspection')):
         if member in finding:
-            due[name] = finding[member]
+            due[name] = finding[member].translate(LEVEL)
     found = {name: [text] for name, text in due.items()}
     right = [each['text'] for each in finding.get('remedy', ())]
     right += [finding[member] for member in ('mend',) if member in finding]
