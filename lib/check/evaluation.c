@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "check/evaluation.h"
 
+#include "formulas/layers.h"
+
 void evaluate(struct calculation *calculation, struct evaluation *evaluation)
 {
     calculation_restart(calculation);
@@ -89,6 +91,22 @@ struct box {
     size_t free_count; /* the first axes are those that go either way */
 };
 
+/* Layers are items, which no trial can tell apart: their sum goes from all least to all most. */
+static bool layers_axis(const struct calculation *calculation, struct dependence dependence,
+                        struct axis *axis)
+{
+    struct calculation end = *calculation;
+    end.steps = NULL;
+    end.rounding = ROUND_DOWN;
+    *axis = (struct axis){dependence.quantity, dependence.direction, 0, 0};
+    end.layers_side = -1;
+    if (layers_r_value(&end, &axis->low) != OUTCOME_DONE) {
+        return false;
+    }
+    end.layers_side = 1;
+    return layers_r_value(&end, &axis->high) == OUTCOME_DONE && axis->high > axis->low;
+}
+
 static bool make_axis(const struct calculation *calculation, struct dependence dependence,
                       struct axis *axis)
 {
@@ -96,6 +114,9 @@ static bool make_axis(const struct calculation *calculation, struct dependence d
     size_t item =
         groups[quantities[dependence.quantity].group].repeats ? calculation->item : 0;
     const struct record *record = survey_record(calculation->survey, dependence.quantity, item);
+    if (dependence.quantity == QUANTITY_FLOOR_R_VALUE && record != NULL && !record->recorded) {
+        return layers_axis(calculation, dependence, axis);
+    }
     if (record == NULL || record->tolerance == 0 ||
         !calculation_recorded(calculation, dependence.quantity, &value)) {
         return false;

@@ -75,6 +75,7 @@ struct calculation {
     struct step_list *steps; /* NULL to record none */
     struct trial trials[TRIALS];
     uint8_t trial_count;
+    int8_t layers_side; /* which end of their tolerances layers are at: -1 least R, +1 most R */
     enum quantity_id masked; /* left out of what was recorded; QUANTITY_NONE for nothing */
 
     /* The state of the calculation. */

@@ -210,6 +210,8 @@ void dependences_add(struct dependences *dependences, const struct calculation *
         add_one(dependences, quantity, direction);
     } else if (quantity == QUANTITY_FLUE_NET_AREA) {
         add_flue(dependences, calculation, direction);
+    } else if (quantity == QUANTITY_FLOOR_R_VALUE) {
+        add_one(dependences, quantity, direction); /* all layers at once: they are items */
     } else if (round_diameter(quantity) != QUANTITY_NONE) {
         add_one(dependences, round_diameter(quantity), direction);
     } else if (derivation != NULL) {

@@ -88,20 +88,34 @@ static enum outcome by_conductance(struct calculation *calculation, int64_t c, i
     return OUTCOME_DONE;
 }
 
+/* A layer's datum, at the end of its tolerance that is asked for; R rises with it, or falls. */
+static bool datum(const struct calculation *calculation, enum quantity_id quantity, int rises,
+                  int64_t *value)
+{
+    const struct record *record =
+        survey_record(calculation->survey, quantity, calculation->item);
+    if (!calculation_recorded(calculation, quantity, value)) {
+        return false;
+    }
+    *value += record == NULL ? 0 : rises * calculation->layers_side * record->tolerance;
+    *value = *value < 0 ? 0 : *value;
+    return true;
+}
+
 enum outcome layer_r_value(struct calculation *calculation, int64_t *value)
 {
     int64_t thickness;
     int64_t given;
-    if (calculation_recorded(calculation, QUANTITY_LAYER_C, &given)) {
+    if (datum(calculation, QUANTITY_LAYER_C, -1, &given)) {
         return by_conductance(calculation, given, value);
     }
-    if (!calculation_recorded(calculation, QUANTITY_LAYER_THICKNESS, &thickness)) {
+    if (!datum(calculation, QUANTITY_LAYER_THICKNESS, 1, &thickness)) {
         return calculation_miss(calculation, QUANTITY_LAYER_R_VALUE);
     }
-    if (calculation_recorded(calculation, QUANTITY_LAYER_K, &given)) {
+    if (datum(calculation, QUANTITY_LAYER_K, -1, &given)) {
         return by_conductivity(calculation, thickness, given, value);
     }
-    return calculation_recorded(calculation, QUANTITY_LAYER_R_PER_INCH, &given)
+    return datum(calculation, QUANTITY_LAYER_R_PER_INCH, 1, &given)
                ? by_inches(calculation, thickness, given, value)
                : by_material(calculation, thickness, value);
 }
@@ -111,7 +125,7 @@ static enum outcome layer_at(struct calculation *calculation, size_t item, int64
 {
     size_t judged_item = calculation->item;
     calculation->item = item;
-    enum outcome outcome = calculation_recorded(calculation, QUANTITY_LAYER_R_VALUE, value)
+    enum outcome outcome = datum(calculation, QUANTITY_LAYER_R_VALUE, 1, value)
                                ? OUTCOME_DONE
                                : layer_r_value(calculation, value);
     calculation->item = judged_item;

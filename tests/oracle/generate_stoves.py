@@ -195,6 +195,8 @@ class Maker:
                                             'ceramic-tile', 'slate', 'granite'))
         if way:
             layer[way] = source.one(('0.84', '5', '0.2', '1.92', '4', '0.45'))
+        if source.chance(0.3):
+            layer['thickness'] = {'value': layer['thickness'], 'tolerance': '1/16 in'}
         return layer
 
     def roof(self):

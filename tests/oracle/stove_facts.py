@@ -100,13 +100,14 @@ class Facts:
             return ()
         return (value, *self.box(key, item)) if located(key, item) in self.amounts else (value,)
 
-    def r_value(self, materials):
-        """The sum of the layers, exactly; None where one of them cannot be told."""
-        values = [layer_value(layer, materials) for layer in self.layers or ()]
+    def r_value(self, materials, end=0):
+        """The sum of the layers, exactly: as measured, or at an end of their thicknesses, -1 or 1.
+        None where one of them cannot be told."""
+        values = [layer_value(layer, materials, end) for layer in self.layers or ()]
         return None if not values or None in values else sum(values)
 
 
-def layer_value(layer, materials):
+def layer_value(layer, materials, end=0):
     """By its own data, or else what is usual of one inch of its material."""
     def number(name):
         return Fraction(layer[name]) if name in layer else None
@@ -117,7 +118,8 @@ def layer_value(layer, materials):
         return 1 / number('c')
     if 'thickness' not in layer:
         return None
-    inches = amounts.exact(layer['thickness'], 'length') / IN
+    tolerance = amounts.read_tolerance(layer['thickness'], 'length') or 0
+    inches = max(amounts.exact(layer['thickness'], 'length') + end * tolerance, 0) / IN
     if 'k' in layer:
         return inches / number('k')
     if 'r-per-inch' in layer:

@@ -195,7 +195,8 @@ def judge_layers(rule, facts, subject):
         return Finding(rule.id, subject, 'by-listing', None, measured, rule.listing)
     if have is None:
         return Finding(rule.id, subject, 'unmeasured', need, None, 'floor/r-value')
-    verdict = 'meets' if have * RATIO_ONE >= need else 'fails'
+    ends = {facts.r_value(rule.value or {}, end) * RATIO_ONE >= need for end in (-1, 0, 1)}
+    verdict = 'too-close' if len(ends) == 2 else 'meets' if ends == {True} else 'fails'
     return Finding(rule.id, subject, verdict, need, measured, None)
 
 
