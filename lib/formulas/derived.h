@@ -18,7 +18,7 @@ enum outcome derive(struct calculation *calculation, enum quantity_id quantity, 
 bool derive_inverse(const struct calculation *calculation, enum quantity_id derived,
                     enum quantity_id quantity, int64_t value, int64_t *at);
 
-/* A recorded quantity, or the sum of layers, that a result depends on, and which way: +1, -1, or 0 for either. */
+/* A recorded quantity, or the sum of layers, behind a result; its way: +1, -1, 0 for either. */
 struct dependence {
     enum quantity_id quantity;
     int8_t direction;
