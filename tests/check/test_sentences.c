@@ -267,6 +267,19 @@ static void one_fact_has_one_set_of_words(void **state)
     assert_string_equal(ingle_finding_inspection(first("exterior-air")), inspection);
 }
 
+/* Where parts of a lining are missing nobody is told that there is none. */
+static void a_lining_with_parts_missing_is_not_called_none(void **state)
+{
+    (void)state;
+    check("irc-2021", (const struct entry[]){{"appliance.kind", "masonry-fireplace", NULL},
+                                             {"flue.lining", "missing", NULL},
+                                             {NULL, NULL, NULL}});
+    assert_int_equal(ingle_finding_verdict(first("flue-lined")), INGLE_FAILS);
+    assert_non_null(strstr(caution_of("flue-lined"), "cracked, open or missing"));
+    assert_string_equal(ingle_finding_mend(first("flue-lined")),
+                        "Have the lining repaired, or the flue relined.");
+}
+
 /* A gas fire has no embers: what is said of a hearth holds for both fuels. */
 static void a_hearth_before_a_gas_fire_is_not_warned_of_embers_alone(void **state)
 {
@@ -408,6 +421,7 @@ int main(void)
         TEST(a_listing_is_somebody_s_to_look_up),
         TEST(one_job_is_one_trade_s),
         TEST(one_fact_has_one_set_of_words),
+        TEST(a_lining_with_parts_missing_is_not_called_none),
         TEST(a_hearth_before_a_gas_fire_is_not_warned_of_embers_alone),
         TEST(the_fuel_s_change_is_taken_from_the_survey),
         TEST(what_is_only_seen_has_something_that_puts_it_right),
