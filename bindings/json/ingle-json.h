@@ -37,8 +37,8 @@ typedef struct ingle_json_options {
     int32_t with_not_applicable;
     /** 1 writes on one line, 0 indents. */
     int32_t one_line;
-    /** Zero. */
-    int32_t reserved;
+    /** Judges by no row whose numbers are known less well than this; 0 leaves out none. */
+    ingle_basis least_basis;
     /**
      * For each of the readings, in the order of ingle_reading_at(), the number of the option to
      * follow whatever the document says; -1 leaves the document's, and so does NULL for all.

@@ -159,9 +159,6 @@ static ingle_status take_options(const ingle_json_options *given, ingle_json_opt
             return INGLE_ERROR_STRUCT_NEWER;
         }
     }
-    if (given->reserved != 0) {
-        return INGLE_ERROR_STRUCT_NEWER;
-    }
     *taken = *given;
     bool named = taken->standard_count == 0 || taken->standards != NULL;
     for (size_t i = 0; named && i < taken->standard_count; i++) {
@@ -265,6 +262,7 @@ static void settle(ingle_json *json, const ingle_json_options *options)
     json->how.reading_count = ingle_reading_count();
     json->how.without_working = options->without_working;
     json->how.with_not_applicable = options->with_not_applicable;
+    json->how.least_basis = options->least_basis;
     json->how.metric_remedies =
         ingle_unit_is_metric(unit != NULL ? unit : ingle_standard_unit(json->standards[0]));
     json->probability = (ingle_probability_options){.size = 0};

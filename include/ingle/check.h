@@ -82,6 +82,13 @@ typedef struct ingle_check_options {
     const int32_t *readings;
     /** How many numbers there are; readings past them follow their first option. */
     size_t reading_count;
+    /**
+     * Judges by no row whose numbers are known less well than this: INGLE_BASIS_CITED leaves out
+     * what is from memory and what is common practice. 0 leaves out none.
+     */
+    ingle_basis least_basis;
+    /** Zero. */
+    int32_t reserved;
 } ingle_check_options;
 
 /**
@@ -112,9 +119,9 @@ INGLE_API void ingle_report_free(ingle_report *report);
  * @returns INGLE_OK; INGLE_ERROR_NO_STANDARD; INGLE_ERROR_UNKNOWN_STANDARD for a NULL among
  *          them, whose index the error's text tells; INGLE_ERROR_CONTRADICTION if two things
  *          recorded cannot both be so, both of which it tells; INGLE_ERROR_OVERFLOW;
- *          INGLE_ERROR_MEMORY; INGLE_ERROR_ARGUMENT; INGLE_ERROR_STRUCT_SIZE or
- *          INGLE_ERROR_STRUCT_NEWER. On error the report is empty, and ingle_report_error_text()
- *          and _subject() tell more.
+ *          INGLE_ERROR_MEMORY; INGLE_ERROR_ARGUMENT, also for an option of a reading or a basis
+ *          that there is not; INGLE_ERROR_STRUCT_SIZE or INGLE_ERROR_STRUCT_NEWER. On error the
+ *          report is empty, and ingle_report_error_text() and _subject() tell more.
  */
 INGLE_API ingle_status ingle_check(const ingle_survey *survey,
                                    const ingle_standard *const *standards, size_t standard_count,

@@ -76,6 +76,9 @@ enum {
 /** The name of a basis as documents write it: `read`; NULL for a number that is none. */
 INGLE_API const char *ingle_basis_name(ingle_basis basis);
 
+/** The basis with a name; 0 where there is none. */
+INGLE_API ingle_basis ingle_basis_find(const char *name);
+
 /** How what is measured has to stand to what is required. */
 typedef int32_t ingle_relation;
 

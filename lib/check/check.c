@@ -107,6 +107,12 @@ static void settle_exceptions(struct check *check)
 
 /* ---- the whole ------------------------------------------------------------------------------ */
 
+/* Whether a row's numbers are known as well as is asked. */
+static bool is_known_well(const struct check *check, const struct ingle_rule *rule)
+{
+    return check->options.least_basis == 0 || rule->basis <= check->options.least_basis;
+}
+
 /* Whether a row belongs to the way in which the publication is to be read. */
 static bool is_followed(const struct check *check, const struct ingle_rule *rule)
 {
@@ -126,7 +132,8 @@ static ingle_status check_standard(struct check *check, const ingle_standard *st
     check->first_finding = check->report->finding_count;
     for (size_t i = 0; i < standard->rule_count; i++) {
         const struct ingle_rule *rule = &standard->rules[i];
-        if (!rule_in_edition(rule, standard->edition) || !is_followed(check, rule)) {
+        if (!rule_in_edition(rule, standard->edition) || !is_followed(check, rule) ||
+            !is_known_well(check, rule)) {
             continue;
         }
         for (size_t q = 0; q < matter_judged_count(rule->matter); q++) {
@@ -339,8 +346,11 @@ static ingle_status take_arguments(struct check *check, const ingle_standard *co
                               ? INGLE_OK
                               : struct_take(&check->options, sizeof check->options,
                                             sizeof check->options, options);
-    return status == INGLE_OK && !readings_are_known(&check->options) ? INGLE_ERROR_ARGUMENT
-                                                                      : status;
+    bool known = check->options.least_basis == 0 ||
+                 ingle_basis_name(check->options.least_basis) != NULL;
+    return status == INGLE_OK && !(known && readings_are_known(&check->options))
+               ? INGLE_ERROR_ARGUMENT
+               : status;
 }
 
 ingle_status ingle_check(const ingle_survey *survey, const ingle_standard *const *standards,

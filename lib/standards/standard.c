@@ -401,6 +401,16 @@ const char *ingle_basis_name(ingle_basis basis)
     return basis > 0 && (size_t)basis < COUNT_OF(basis_names) ? basis_names[basis] : NULL;
 }
 
+ingle_basis ingle_basis_find(const char *name)
+{
+    for (size_t i = INGLE_BASIS_READ; name != NULL && i < COUNT_OF(basis_names); i++) {
+        if (strcmp(basis_names[i], name) == 0) {
+            return (ingle_basis)i;
+        }
+    }
+    return 0;
+}
+
 static const char *const relation_names[] = {
     [INGLE_AT_LEAST] = "at-least",
     [INGLE_AT_MOST] = "at-most",

@@ -1055,6 +1055,37 @@ static void a_report_used_again_asks_for_no_memory(void **state)
     assert_int_equal(ingle_report_verdict(report), INGLE_MEETS);
 }
 
+/* A code that was read, one that others cite, and practice: less of each by the basis asked for. */
+static void rows_known_less_well_are_left_out(void **state)
+{
+    (void)state;
+    const ingle_standard *standards[] = {ingle_standard_find("irc-2021"),
+                                         ingle_standard_find("nfpa-211-fireplaces"),
+                                         ingle_standard_find("common-practice-us")};
+    static const char *const names[] = {"read", "cited", "from-memory", "common-practice"};
+    size_t before = 0;
+    survey_at_the_limits(survey);
+    for (size_t i = 0; i < 4; i++) {
+        ingle_check_options options = {.size = sizeof options,
+                                       .least_basis = ingle_basis_find(names[i])};
+        assert_int_equal(options.least_basis, INGLE_BASIS_READ + i);
+        assert_int_equal(ingle_check(survey, standards, 3, &options, report), INGLE_OK);
+        const ingle_finding *finding;
+        size_t count = 0;
+        for (; (finding = ingle_report_finding_at(report, count)) != NULL; count++) {
+            assert_true(ingle_rule_basis(ingle_finding_rule(finding)) <= options.least_basis);
+        }
+        assert_true(count >= before);
+        before = count;
+    }
+    assert_int_equal(ingle_check(survey, standards, 3, NULL, report), INGLE_OK);
+    assert_int_equal(ingle_report_finding_count(report), before);
+    ingle_check_options options = {.size = sizeof options, .least_basis = 5};
+    assert_int_equal(ingle_check(survey, standards, 3, &options, report), INGLE_ERROR_ARGUMENT);
+    assert_int_equal(ingle_basis_find("sited"), 0);
+    assert_int_equal(ingle_basis_find(NULL), 0);
+}
+
 int main(void)
 {
 #define TEST(name) cmocka_unit_test_setup_teardown(name, make, unmake)
@@ -1093,6 +1124,7 @@ int main(void)
         TEST(findings_of_the_same_survey_are_told_alike),
         TEST(texts_are_cut_at_any_capacity),
         TEST(a_report_used_again_asks_for_no_memory),
+        TEST(rows_known_less_well_are_left_out),
     };
     return cmocka_run_group_tests_name("check", tests, NULL, NULL);
 }

@@ -79,7 +79,7 @@ class Help(unittest.TestCase):
                             "--with-from": ["30 in"], "--with-to": ["36 in"],
                             "--with-step": ["1 in"], "--rule": ["hearth-front"],
                             "--format": ["text" if verb in ("explain", "assess") else "json"],
-                            "--width": ["60"], "--form": ["brief"],
+                            "--width": ["60"], "--basis": ["cited"], "--form": ["brief"],
                             "--least": ["fails"], "--view": ["plan"],
                             "--seed": ["7", *probable],
                             "--level": ["2"], "--part": ["problem"],

@@ -400,8 +400,8 @@ static void calls_that_are_wrong(void **state)
     expect_call_error(&options, INGLE_ERROR_ARGUMENT);
     options = (ingle_json_options){.size = sizeof options, .unit = ingle_unit_find("in2")};
     expect_call_error(&options, INGLE_ERROR_ARGUMENT);
-    options = (ingle_json_options){.size = sizeof options, .reserved = 1};
-    expect_call_error(&options, INGLE_ERROR_STRUCT_NEWER);
+    options = (ingle_json_options){.size = sizeof options, .least_basis = 5};
+    expect_call_error(&options, INGLE_ERROR_ARGUMENT);
 }
 
 static void a_new_object_has_no_document(void **state)

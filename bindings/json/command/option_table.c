@@ -138,6 +138,9 @@ static const struct option_entry options[] = {
     {OPTION_READING, "reading", JUDGING, ARGUMENT_READING,
      "where a publication can be read in more than one way, read it like this, whatever the "
      "documents say: see `ingle list readings`; may be repeated", NULL},
+    {OPTION_BASIS, "basis", JUDGING, ARGUMENT_WORD,
+     "judge by no rule whose numbers are known less well than this; without it, by all",
+     "read|cited|from-memory|common-practice"},
     {OPTION_ALL, "all", CHECK, ARGUMENT_NONE, "report the rules that do not apply, too", NULL},
     {OPTION_ALL, "all", SWEEP, ARGUMENT_NONE,
      "keep the rules that say the same at every value, too", NULL},

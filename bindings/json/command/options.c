@@ -363,6 +363,7 @@ static void settle(struct command_options *options)
     options->json.one_line = option_given(options, OPTION_LINES);
     options->json.with_not_applicable = option_given(options, OPTION_ALL);
     options->json.without_working = option_given(options, OPTION_NO_WORKING);
+    options->json.least_basis = ingle_basis_find(options->given[OPTION_BASIS]);
 }
 
 ingle_status options_read(struct command_options *options, int count, char **words)

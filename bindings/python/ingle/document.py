@@ -18,8 +18,8 @@ from . import prototypes
 from .errors import IngleError, encoded, require
 from .loading import Owned, json_library, library
 from .measure import UnitLike, unit_pointer
-from .standards import (StandardLike, reading_array, rule_name, standard_array, standard_at,
-                        standard_of)
+from .standards import (StandardLike, basis_number, reading_array, rule_name, standard_array,
+                        standard_at, standard_of)
 from .uncertainty import Probability
 
 # Readers and writers that nobody uses now, each with the memory it has come to need. Taking one
@@ -124,10 +124,12 @@ def _report(document: DocumentLike, options: prototypes.ingle_json_options,
 
 def _options(standards: Optional[Iterable[StandardLike]], unit: Optional[UnitLike], working: bool,
              not_applicable: bool, one_line: bool, readings: Optional[Mapping[str, str]],
-             probability: Optional[Probability] = None) -> prototypes.ingle_json_options:
+             probability: Optional[Probability] = None,
+             basis: Optional[str] = None) -> prototypes.ingle_json_options:
     options = prototypes.ingle_json_options(size=ctypes.sizeof(prototypes.ingle_json_options),
                                             unit=unit_pointer(unit), without_working=not working,
-                                            with_not_applicable=not_applicable, one_line=one_line)
+                                            with_not_applicable=not_applicable, one_line=one_line,
+                                            least_basis=basis_number(basis))
     if standards is not None:
         adopted = standard_array(standards)
         options.standards = ctypes.cast(adopted, ctypes.POINTER(ctypes.c_void_p))
@@ -146,7 +148,8 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
                not_applicable: bool = False, one_line: bool = False,
                amendments: Optional[AmendmentsLike] = None,
                readings: Optional[Mapping[str, str]] = None,
-               probability: Optional[Probability] = None) -> str:
+               probability: Optional[Probability] = None,
+               basis: Optional[str] = None) -> str:
     """Judge a survey document and give its report, both as JSON text.
 
     :param document: JSON as RFC 8259 has it; bytes are UTF-8
@@ -159,10 +162,13 @@ def check_text(document: Union[str, bytes], *, standards: Optional[Iterable[Stan
         document of amendments, that document as a dict, or a list of its entries
     :param readings: the option to follow by the id of the reading, whatever the document says
     :param probability: tells, beside each verdict, how sure it is that the rule is met
+    :param basis: judges by no rule whose numbers are known less well than this: ``read``,
+        ``cited``, ``from-memory`` or ``common-practice``; None by all
     :raises IngleError: if the document or the amendments cannot be used; it says where and why,
         and its message begins with ``amendments:`` where it is in those
     """
-    options = _options(standards, unit, working, not_applicable, one_line, readings, probability)
+    options = _options(standards, unit, working, not_applicable, one_line, readings, probability,
+                       basis)
     return _report(document, options, amendments)
 
 
@@ -170,7 +176,8 @@ def check(document: DocumentLike, *, standards: Optional[Iterable[StandardLike]]
           unit: Optional[UnitLike] = None, working: bool = True, not_applicable: bool = False,
           amendments: Optional[AmendmentsLike] = None,
           readings: Optional[Mapping[str, str]] = None,
-          probability: Optional[Probability] = None) -> Dict[str, Any]:
+          probability: Optional[Probability] = None,
+          basis: Optional[str] = None) -> Dict[str, Any]:
     """Judge a survey document, a dict or JSON text, and give its report as a dict.
 
     The arguments are those of ``check_text``. An error says by its ``at`` where in the document it
@@ -182,7 +189,8 @@ def check(document: DocumentLike, *, standards: Optional[Iterable[StandardLike]]
     has come to, 0.30000000000000004. Write amounts as texts, ``"19 15/16 in"``, to be sure of them;
     ``Survey.set``, which no ``json.load`` comes before, takes no float.
     """
-    options = _options(standards, unit, working, not_applicable, True, readings, probability)
+    options = _options(standards, unit, working, not_applicable, True, readings, probability,
+                       basis)
     found: Dict[str, Any] = json.loads(_report(document, options, amendments))
     return found
 

@@ -53,7 +53,7 @@ class ingle_check_options(ctypes.Structure):  # noqa: N801
     _fields_ = [("size", c_size_t), ("amendments", c_void_p), ("without_working", c_int32),
                 ("without_remedies", c_int32), ("with_not_applicable", c_int32),
                 ("metric_remedies", c_int32), ("readings", POINTER(c_int32)),
-                ("reading_count", c_size_t)]
+                ("reading_count", c_size_t), ("least_basis", c_int32), ("reserved", c_int32)]
 
 
 class ingle_figure(ctypes.Structure):  # noqa: N801
@@ -82,7 +82,7 @@ class ingle_json_options(ctypes.Structure):  # noqa: N801
 
     _fields_ = [("size", c_size_t), ("standards", POINTER(c_void_p)), ("standard_count", c_size_t),
                 ("unit", c_void_p), ("without_working", c_int32), ("with_not_applicable", c_int32),
-                ("one_line", c_int32), ("reserved", c_int32), ("readings", POINTER(c_int32)),
+                ("one_line", c_int32), ("least_basis", c_int32), ("readings", POINTER(c_int32)),
                 ("reading_count", c_size_t),
                 ("probability", POINTER(ingle_probability_options))]
 
@@ -238,6 +238,7 @@ LIBRARY_FUNCTIONS: Dict[str, Prototype] = {
     "ingle_standard_place": _TEXT,
     "ingle_standard_note": _TEXT,
     "ingle_standard_unit": _POINTER_OF,
+    "ingle_basis_find": (c_int32, [c_char_p]),
     "ingle_basis_name": _NAME_OF_NUMBER,
     "ingle_relation_name": _NAME_OF_NUMBER,
     "ingle_standard_rule_count": _COUNT_OF,

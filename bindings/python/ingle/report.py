@@ -15,8 +15,8 @@ from . import prototypes
 from .errors import Catalogue, decoded, require, written
 from .loading import Owned, library
 from .measure import Amount, UnitLike, amount_format
-from .standards import (Amendments, Rule, Standard, StandardLike, reading_array, rule_at,
-                        standard_array, standard_at)
+from .standards import (Amendments, Rule, Standard, StandardLike, basis_number, reading_array,
+                        rule_at, standard_array, standard_at)
 from .survey import Quantity, Survey, quantity_at
 
 
@@ -380,7 +380,8 @@ class Report(Sequence):  # type: ignore[type-arg]
                  amendments: Optional[Amendments] = None, working: bool = True,
                  remedies: bool = True, not_applicable: bool = False,
                  metric_remedies: bool = False,
-                 readings: Optional[Mapping[str, str]] = None) -> None:
+                 readings: Optional[Mapping[str, str]] = None,
+                 basis: Optional[str] = None) -> None:
         """Judge a survey by every rule of every standard that applies to it.
 
         :param standards: ids or ``Standard`` objects, in the order in which they are reported
@@ -391,6 +392,7 @@ class Report(Sequence):  # type: ignore[type-arg]
         :param metric_remedies: whether remedies lie on the millimetre, not the sixteenth of an inch
         :param readings: the option to follow by the id of the reading; the first of
             ``ingle.readings[id].options`` where none is given
+        :param basis: judges by no rule whose numbers are known less well than this; None by all
         """
         adopted = standard_array(standards)
         self._survey = survey.reading(self)
@@ -400,6 +402,7 @@ class Report(Sequence):  # type: ignore[type-arg]
             ctypes.sizeof(prototypes.ingle_check_options),
             None if self._amendments is None else self._amendments.pointer,
             not working, not remedies, not_applicable, metric_remedies)
+        options.least_basis = basis_number(basis)
         if readings is not None:
             followed = reading_array(readings, 0)
             options.readings = followed

@@ -335,6 +335,21 @@ def reading_array(chosen: Mapping[str, str], otherwise: int) -> ctypes.Array[cty
     return (ctypes.c_int32 * len(options))(*options.values())
 
 
+#: How numbers can be known, the best first.
+BASES = ("read", "cited", "from-memory", "common-practice")
+
+
+def basis_number(basis: Optional[str]) -> int:
+    """The library's number of a basis; 0 for None, which leaves out nothing."""
+    if basis is None:
+        return 0
+    number = int(library.ingle_basis_find(basis.encode()))
+    if number == 0:
+        raise _unknown("unknown-choice", basis, "numbers are known in no such way",
+                       BASES)
+    return number
+
+
 # ---- amendments -------------------------------------------------------------------------------
 
 
