@@ -10,6 +10,7 @@ import stove_facts
 import stoves
 from amounts import FT, IN, IN2
 from rules import circle
+from stove_facts import READINGS
 
 MM = amounts.NM_PER_MM
 WORDS = {
@@ -18,7 +19,10 @@ WORDS = {
     'flue.lining': ('sound', 'none'),
     'chimney.construction': ('masonry', 'masonry', 'factory-built'),
     'floor.protection': ('none', 'ember', 'solid-masonry-and-steel', 'hollow-masonry-and-steel',
-                         'noncombustible-floor', 'listed-protector', 'hollow-masonry-and-top'),
+                         'noncombustible-floor', 'listed-protector', 'hollow-masonry-and-top',
+                         'solid-masonry', 'hollow-masonry'),
+    'gas.appliance': ('none', 'none', 'none', 'room-heater', 'insert'),
+    'insert.connection': ('none', 'listed-liner', 'listed-liner', 'sealed'),
     'connector.kind': ('single-wall', 'single-wall', 'listed-double-wall', 'vent'),
     'connector.into': ('masonry-chimney', 'fireplace-chimney', 'fireplace-chimney',
                        'open-fireplace-flue', 'factory-built-chimney', 'factory-built-fireplace'),
@@ -38,11 +42,11 @@ FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-sta
          'factory.insulation-touches', 'factory.mixed-parts', 'connector.male-end-down',
          'alarms.co-in-home', 'alarms.smoke-in-home', 'alarms.smoke-and-co-in-room',
          'alarms.battery-backup', 'alarms.warns-of-failure', 'flue.draft-fan', 'factory.type-ht',
-         'outlet.stack-braced')
+         'outlet.stack-braced', 'connector.several', 'stove.small-special')
 COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4),
           'room.volume': ('299 ft3', '300 cu ft', '8.495053977599 m3', '8.4950539776 m3'),
           'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
-KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-fireplace',
+KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove',) * 2 + ('factory-built-fireplace',
                                             'masonry-fireplace', 'masonry-heater')
 # The limits of each length, in inches; some in millimetres.
 LIMITS = {
@@ -287,8 +291,12 @@ class Maker:
         if source.chance(0.85):
             self.aim(rule, place // len(RULES))
         document = {'id': f'stove-{place}', 'standards': standards, 'survey': self.groups}
-        if source.chance(0.4):
-            document['readings'] = {'brace-height': source.one(('five-feet', 'six-feet'))}
+        readings = {name: source.one(options) for name, options in READINGS.items()
+                    if source.chance(0.4)}
+        readings.update({key.split('/')[1]: way for key, test in rule.when
+                         for way in READINGS.get(key.split('/')[1], ()) if test(way)})
+        if readings:
+            document['readings'] = readings
         return document
 
 
