@@ -14,7 +14,7 @@ from stove_facts import READINGS
 
 MM = amounts.NM_PER_MM
 WORDS = {
-    'listing.label': ('listed', 'listed', 'no-label', 'home-made'),
+    'listing.label': ('listed',) * 3 + ('no-label', 'home-made'),
     'stove.type': ('radiant', 'circulating'),
     'flue.lining': ('sound', 'none'),
     'chimney.construction': ('masonry', 'masonry', 'factory-built'),
@@ -46,8 +46,8 @@ FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-sta
 COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4),
           'room.volume': ('299 ft3', '300 cu ft', '8.495053977599 m3', '8.4950539776 m3'),
           'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
-KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove',) * 2 + ('factory-built-fireplace',
-                                            'masonry-fireplace', 'masonry-heater')
+KINDS = ('stove',) * 7 + ('insert',) * 3 + ('pellet-stove',) * 3 + (
+    'factory-built-fireplace', 'factory-built-fireplace', 'masonry-fireplace', 'masonry-heater')
 # The limits of each length, in inches; some in millimetres.
 LIMITS = {
     'connector.diameter': (5, 6, 7, 8, 10, 12, 13, 14, 16, 18),

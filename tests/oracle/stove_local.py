@@ -95,7 +95,7 @@ def everywhere():
                          is_('wall/in-front', 'no')),
                pipe(18 * IN, STOVE, is_('connector/kind', 'single-wall'))],
         MISSOURI: [clearance(36 * IN, STOVE, UNLISTED), by_label(STOVE, LISTED),
-                   least('floor-protection-all-round', SIDES, 18 * IN, STOVE, UNLISTED),
+                   least('floor-protection-all-round', SIDES, 18 * IN, STOVE, UNLISTED, CAN_BURN),
                    seen('floor-protection', 'floor/protection', 'hollow-masonry-and-top', STOVE,
                         UNLISTED, *NO_FLOOR),
                    least('floor-protection-top', 'floor/top-thickness', IN // 4, STOVE, UNLISTED,
@@ -221,12 +221,13 @@ def heights_by_listing():
 def practice():
     listed = (STOVE, LISTED)
     collar = ((Fraction(1), 0), 'collar/diameter')
+    lined = (INSERT, is_('insert/connection', 'listed-liner'))
     horizontal = amount('connector/run', lambda run: run > 0)
     chimney = ('factory-chimney-air-space', 'chimney/clearance', 2 * IN)
     return [
-        make('insert-liner-diameter', 'insert/liner-diameter', 'at-least', (INSERT,), 'share',
-             *collar),
-        make('insert-liner-diameter-most', 'insert/liner-diameter', 'at-most', (INSERT,), 'share',
+        by_label(STOVE, LISTED),
+        make('insert-liner-diameter', 'insert/liner-diameter', 'at-least', lined, 'share', *collar),
+        make('insert-liner-diameter-most', 'insert/liner-diameter', 'at-most', lined, 'share',
              *collar),
         usual('floor-protection-front', DOOR['front'], 16 * IN, *listed, listing=FRONT),
         usual('floor-protection-side', DOOR['sides'], 8 * IN, *listed, listing=SIDE),
@@ -258,10 +259,9 @@ def practice():
               LISTED, listing=SIDE),
         usual(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
               listing='listing/chimney-clearance'),
-        seen('factory-chimney-insulation', 'factory/insulation-touches', 'no',
-             FACTORY),
-        seen('factory-chimney-parts', 'factory/mixed-parts', 'no',
-             FACTORY),
+        *(seen(rule, key, 'no', is_('chimney/construction', 'factory-built'))
+          for rule, key in (('factory-chimney-insulation', 'factory/insulation-touches'),
+                            ('factory-chimney-parts', 'factory/mixed-parts'))),
         usual('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, LISTED,
               listing=FRONT),
         usual('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,
