@@ -90,7 +90,7 @@ class Facts:
 
     def sleeps(self):
         """Where a gas appliance is tells it; of any other nobody is taken to sleep beside it."""
-        if self.seen.get('gas/appliance') in (None, 'none'):
+        if self.seen.get('gas/appliance') == 'none':
             return 'no'
         room = self.seen.get('gas/room')
         return room and ('no' if room == 'other' else 'yes')

@@ -250,6 +250,9 @@ class Maker:
         to the one side of it and to the other."""
         for key, test in rule.when:
             self.fit(key, test)
+        if rule.listing == 'listing/pad-r':
+            self.groups['listing'] = {'label': 'listed', 'pad-r': self.source.one(('0.595', '5.5'))}
+            self.groups['layer'] = [{'thickness': '1 in', 'k': '0.84'}]
         limit = rule.value if rule.kind in LIMITED else self.source.one((1, 6, 12)) * IN
         listing = rule.kind.startswith('usual') or rule.kind == 'listing'
         if listing and self.source.chance(0.95):
