@@ -339,7 +339,7 @@ CMHC = [
 ]
 # Reductions of Table 4, in per cent: at the sides and rear, on top, where brick has none.
 REDUCTIONS = {'sheet-metal': (67, 50), 'ceramic-tile': (50, 33), 'tile-on-sheet-metal': (67, 50),
-              'brick': (50, 0), 'brick-on-sheet-metal': (67, 0)}
+              'brick': (50, None), 'brick-on-sheet-metal': (67, None)}
 SHIELDED = ('wall/shield-face', 'is not', 'none')
 B365_1991 = [
     *[share('stove-clearance-reduced', 'wall/clearance', 'wall/unprotected',
