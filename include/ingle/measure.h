@@ -72,7 +72,10 @@ enum {
     INGLE_SCALE_USUAL = 0,
     /** The larger unit: square feet for an opening. */
     INGLE_SCALE_LARGE = 1,
-    /** Of a ratio: as a decimal, not a fraction: `1.65` for an R-value. */
+    /**
+     * Of a ratio or a length: as a decimal, not a fraction: `1.65` for an R-value, `0.0187 in` for
+     * sheet metal.
+     */
     INGLE_SCALE_DECIMAL = 2
 };
 

@@ -64,6 +64,7 @@ ingle_amount formula_number_amount(const struct formula *formula, unsigned numbe
 extern const struct formula formula_fixed;
 extern const struct formula formula_share;
 extern const struct formula formula_share_or_least;
+extern const struct formula formula_reduced_share;
 extern const struct formula formula_input_plus;
 extern const struct formula formula_input_plus_or_least;
 extern const struct formula formula_input_or_most;

@@ -81,6 +81,37 @@ const struct formula formula_share_or_least = {
     .required = share_or_least_required,
 };
 
+/*
+ * The same, but never more than the input itself: what is made easier is never made harder.
+ */
+static enum outcome reduced_share_required(struct calculation *calculation, int64_t *required)
+{
+    int64_t input = 0;
+    enum outcome outcome = share_or_least_required(calculation, required);
+    if (outcome != OUTCOME_DONE) {
+        return outcome;
+    }
+    outcome = calculation_quantity(calculation, calculation->inputs[0], &input);
+    if (outcome != OUTCOME_DONE || *required <= input) {
+        return outcome;
+    }
+    *required = input;
+    RECORD_STEP(calculation, .label = "required", .expression = "no more than {0}",
+                .operands = {operand_quantity(calculation, calculation->inputs[0], input)},
+                .result = calculation_judged_amount(calculation, *required), .has_result = true);
+    return OUTCOME_DONE;
+}
+
+const struct formula formula_reduced_share = {
+    .name = "reduced-share",
+    .text = "What is required is the rule's input times `ratio`, never less than `least`, and "
+            "never more than the input itself.",
+    .numbers = {{"ratio", INGLE_RATIO, INGLE_SCALE_USUAL}, {"least", AS_JUDGED, INGLE_SCALE_USUAL}},
+    .drivers = {{THE_INPUT, 1}},
+    .driver_count = 1,
+    .required = reduced_share_required,
+};
+
 static enum outcome input_plus_required(struct calculation *calculation, int64_t *required)
 {
     int64_t input = 0;

@@ -16,6 +16,7 @@ enum {
      * heat inputs and volumes as people write them, and of ratios. */
     DECIMAL_PLACES = 9,
     SHOWN_PLACES = 3,
+    SHEET_PLACES = 4, /* 26 gauge is 0.0187 in */
     SHOWN_RATIO_PLACES = 6
 };
 
@@ -193,11 +194,11 @@ static bool is_of_sheet(const struct showing *showing)
 }
 
 /* Inches, or feet and inches. */
-static void show_inches(struct showing *showing)
+static void show_inches(struct showing *showing, ingle_scale scale)
 {
     const ingle_unit *foot = unit_at_place(UNIT_FOOT);
-    if (is_of_sheet(showing)) {
-        show_decimal(showing, INCHES(1), 1, SHOWN_PLACES);
+    if (scale == INGLE_SCALE_DECIMAL || is_of_sheet(showing)) {
+        show_decimal(showing, INCHES(1), 1, SHEET_PLACES);
         add_unit(showing, unit_at_place(UNIT_INCH));
         return;
     }
@@ -219,10 +220,10 @@ static void show_inches(struct showing *showing)
     add_unit(showing, unit_at_place(UNIT_INCH));
 }
 
-static void show_length(struct showing *showing)
+static void show_length(struct showing *showing, ingle_scale scale)
 {
     if (showing->unit == unit_at_place(UNIT_INCH) || showing->unit == unit_at_place(UNIT_FOOT)) {
-        show_inches(showing);
+        show_inches(showing, scale);
     } else {
         show_in_unit(showing, DECIMAL_PLACES); /* one nanometre is 0.000 000 001 m */
     }
@@ -271,7 +272,7 @@ static void show(struct showing *showing, const ingle_amount *amount)
 {
     switch (amount->dimension) {
     case INGLE_LENGTH:
-        show_length(showing);
+        show_length(showing, amount->scale);
         break;
     case INGLE_AREA:
     case INGLE_POWER:

@@ -12,7 +12,7 @@
 
 #include <ingle/standards.h>
 
-enum { RULE_CONDITIONS = 8 };
+enum { RULE_CONDITIONS = 10 };
 
 /* The value of `ONE_OF` is a sum of `CHOICE_BIT`s. */
 enum condition_test { IS = 1, IS_NOT, AT_LEAST, MORE_THAN, AT_MOST, LESS_THAN, ONE_OF };

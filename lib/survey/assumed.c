@@ -5,6 +5,7 @@
  * over a fireplace is masonry unless somebody says otherwise, one behind a stove may be anything.
  * That nothing burns gas is not taken for granted where gas is the fuel.
  * That a wall has no shield is taken for granted only while nothing is said of one.
+ * A few others are told by what else is recorded.
  */
 #include "survey/survey.h"
 
@@ -69,6 +70,35 @@ static enum assumption gas_appliance(const ingle_survey *survey, int64_t *applia
     }
     *appliance = CHOICE_GAS_APPLIANCE_NONE;
     return ASSUMED;
+}
+
+/* What is just pushed in has no connector that could reach anything. */
+static enum assumption reaches_liner(const ingle_survey *survey, int64_t *reaches)
+{
+    int64_t connection;
+    *reaches = false;
+    return recorded(survey, QUANTITY_INSERT_CONNECTION, &connection) &&
+                   connection == CHOICE_INSERT_CONNECTION_NONE
+               ? TOLD_BY_OTHERS
+               : NOT_ASSUMED;
+}
+
+/* Where a gas appliance is tells whether one sleeps beside it; of others nobody is taken to. */
+static enum assumption sleeping(const ingle_survey *survey, int64_t *sleeps)
+{
+    int64_t gas;
+    int64_t room;
+    bool known = recorded(survey, QUANTITY_GAS_APPLIANCE, &gas) ||
+                 gas_appliance(survey, &gas) != NOT_ASSUMED;
+    *sleeps = false;
+    if (known && gas == CHOICE_GAS_APPLIANCE_NONE) {
+        return ASSUMED;
+    }
+    if (!recorded(survey, QUANTITY_GAS_ROOM, &room)) {
+        return NOT_ASSUMED;
+    }
+    *sleeps = room != CHOICE_GAS_ROOM_OTHER;
+    return TOLD_BY_OTHERS;
 }
 
 /* ---- whether the outlet is as high as the ridge --------------------------------------------- */
@@ -141,6 +171,12 @@ enum assumption survey_assumed(const ingle_survey *survey, enum quantity_id id, 
     }
     if (id == QUANTITY_WINDOW_OUTLET_BELOW) {
         return told_by_window(survey, item, value);
+    }
+    if (id == QUANTITY_INSERT_REACHES_LINER) {
+        return reaches_liner(survey, value);
+    }
+    if (id == QUANTITY_ROOM_SLEEPING) {
+        return sleeping(survey, value);
     }
     if (!quantities[id].assumes || (is_shield(id) && has_shield(survey, item))) {
         return NOT_ASSUMED;

@@ -122,6 +122,20 @@ def share_or_least(row):
     yield around_source(row, ("ratio", "least"), least, even, required)
 
 
+def reduced_share(row):
+    """Up to the least the input itself, then the least, then the share."""
+    ratio, least = row.numbers["ratio"], row.numbers["least"]
+
+    def required(amount):
+        return min(amount, max(times(row, amount, ratio), least))
+
+    even = least * RATIO_ONE // ratio  # from here on the share is the greater
+    yield around_judged(row, ("least",), {row.source: least - INCH}, least - INCH)
+    yield around_judged(row, ("least",), {row.source: even - INCH}, least)
+    yield around_judged(row, ("ratio",), {row.source: even + INCH}, required(even + INCH))
+    yield around_source(row, ("ratio", "least"), least, even, required)
+
+
 def input_plus(row):
     more = row.numbers["more"]
     for amount in INPUTS[row.source_dimension]:
@@ -557,6 +571,7 @@ FORMULAS = {
     "within-scope": within_scope,
     "share": share,
     "share-or-least": share_or_least,
+    "reduced-share": reduced_share,
     "input-plus": input_plus,
     "input-or-most": input_or_most,
     "input-and-share": input_and_share,

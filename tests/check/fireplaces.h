@@ -102,6 +102,7 @@ static const struct entry at_the_limits[] = {
     {"flue.slope", "30 deg", NULL},
     {"flue.obstructed", "no", NULL},
     {"creosote.kind", "none", NULL},
+    {"alarms.co-near-bedrooms", "yes", NULL},
     {"air.duct-state", "connected", NULL},
     {"air.area", "6 in2", NULL},
     {"air.intake-place", "outdoors", NULL},

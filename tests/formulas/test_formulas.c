@@ -202,6 +202,23 @@ static void a_share_or_least_is_the_greater(void **state)
     expect_operand(1, 1, "least", INCHES(12));
 }
 
+static void a_reduced_share_is_never_more_than_the_whole(void **state)
+{
+    (void)state;
+    const int64_t numbers[] = {RATIO(1, 3), INCHES(12)};
+    start(&formula_reduced_share, numbers, QUANTITY_FIREBOX_DEPTH, QUANTITY_OPENING_WIDTH);
+    record(QUANTITY_OPENING_WIDTH, INCHES(8));
+    expect_required(INCHES(8));
+    expect_step(1, "required", "the greater of {0} and {1}");
+    expect_step(2, "required", "no more than {0}");
+    record(QUANTITY_OPENING_WIDTH, INCHES(12));
+    expect_required(INCHES(12));
+    record(QUANTITY_OPENING_WIDTH, INCHES(36));
+    expect_required(INCHES(12));
+    record(QUANTITY_OPENING_WIDTH, INCHES(48));
+    expect_required(INCHES(16));
+}
+
 /* ---- hearth --------------------------------------------------------------------------------- */
 
 static const int64_t by_area[] = {SQUARE_FEET(6), INCHES(16), INCHES(20)};
@@ -1004,6 +1021,7 @@ static const struct formula *const formulas[] = {
     &formula_listing_or_usual, &formula_listing_with_usual,
     &formula_listing_about_body, &formula_not_printed,
     &formula_table_cell,      &formula_table_column,
+    &formula_reduced_share,
 };
 
 static void formulas_describe_themselves(void **state)
@@ -1045,6 +1063,7 @@ int main(void)
         TEST(a_share_rounds_to_the_strict_side),
         TEST(a_share_too_large_is_an_overflow),
         TEST(a_share_or_least_is_the_greater),
+        TEST(a_reduced_share_is_never_more_than_the_whole),
         TEST(the_larger_hearth_begins_at_the_threshold),
         TEST(the_opening_area_follows_from_its_sides),
         TEST(a_raise_that_is_not_recorded_is_not_used),

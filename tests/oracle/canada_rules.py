@@ -337,7 +337,7 @@ CMHC = [
     share('flue-area', 'flue/net-area', 'opening/area', '1/10', OPEN),
     at_least('flue-shorter-side', 'flue/shorter-side', 200 * MM, OPEN, *SIDED),
 ]
-# Reductions of Table 4, in per cent: at the sides and rear, on top.
+# Reductions of Table 4, in per cent: at the sides and rear, on top, where brick has none.
 REDUCTIONS = {'sheet-metal': (67, 50), 'ceramic-tile': (50, 33), 'tile-on-sheet-metal': (67, 50),
               'brick': (50, None), 'brick-on-sheet-metal': (67, None)}
 SHIELDED = ('wall/shield-face', 'is not', 'none')
@@ -364,6 +364,9 @@ B365 = [
 LISTED = ('listing/label', 'is', 'listed')
 BARE = (('listing/label', 'is not', 'listed'), ('wall/shield-face', 'is', 'none'))
 BEHIND = (STOVE, SHIELDED, ('wall/surface', 'is', 'wall'))
+# What a shield takes off: practice has no figure.
+NO_FIGURE = [Rule('stove-clearance-reduced', 'wall/clearance', 'at-least',
+                  lambda get: OUTSIDE, (STOVE, BARE[0], SHIELDED))]
 PRACTICE = [
     usual_if_labelled('insert-hearth-front', 'insert/hearth-front', 450 * MM, INSERT),
     *[usual_if_labelled('insert-body-side', key, 200 * MM, INSERT)
@@ -375,6 +378,7 @@ PRACTICE = [
     *[at_least('stove-clearance', 'wall/clearance', most * MM, STOVE, *BARE,
                ('stove/type', 'is', made))
       for most, made in ((1200, 'radiant'), (900, 'circulating'))],
+    *NO_FIGURE,
     at_least('shield-air-space', 'wall/air-space', 21 * MM, STOVE, SHIELDED),
     at_least('shield-bottom-gap', 'wall/bottom-gap', 25 * MM, *BEHIND),
     at_most('shield-bottom-gap-most', 'wall/bottom-gap', 75 * MM, *BEHIND),

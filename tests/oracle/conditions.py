@@ -25,6 +25,17 @@ INSPECTIONS, MAKERS = 'nfpa-211-inspections', 'cpsc-1406'
 DOORS = ('irc-2015', 'irc-2018', 'irc-2021', 'irc-2024')
 
 
+def reported(survey):
+    """At 1/8 in of loose soot or any shiny, glazed deposit: whether hard flakes are one is read."""
+    kind = choice(survey, 'creosote/kind')
+    rows = creosote(survey, False)
+    if survey.readings.get('shiny-deposit') == 'glaze-alone':
+        return rows
+    soft = under(survey, 'creosote-cleaning', 'creosote/thickness', IN // 8, same(kind, 'soft'))
+    return [rows[0], soft, seen('creosote-shiny-flakes', 'creosote/kind', 'is-not', 'flaky', True,
+                                survey)]
+
+
 def creosote(survey, burning):
     kind = choice(survey, 'creosote/kind')
     loose = other(kind, 'none', 'glazed')
@@ -136,7 +147,8 @@ def inspections(survey):
         return same(choice(survey, 'occasion/' + name, 'no'), 'yes')
 
     change = choice(survey, 'occasion/appliance-change', 'none')
-    return [asks('inspection-yearly', 1, True),
+    return [seen('inspection-within-year', 'inspection/within-year', 'is', 'yes', True, survey),
+            asks('inspection-yearly', 1, True),
             asks('inspection-for-sale', 2, flag('sale')),
             asks('inspection-for-fuel', 2, flag('fuel-change')),
             asks('inspection-for-appliance', 2, same(change, 'other')),
@@ -151,7 +163,7 @@ def rows(survey, standard):
     if standard == PRACTICE:
         told += practice(survey)
     if standard == MISSOURI:
-        told += creosote(survey, False) + looks(survey)
+        told += reported(survey) + looks(survey)
     if standard == G1735:
         told.append(seen('creosote-cleaned-yearly', 'creosote/cleaned-in-year', 'is', 'yes',
                          burns_wood(survey), survey))

@@ -86,6 +86,14 @@ class Facts:
         if 'chimney/construction' not in self.seen:
             self.seen['chimney/construction'] = chimneys.construction(
                 SimpleNamespace(choices=self.seen))
+        self.seen.setdefault('room/sleeping', self.sleeps())
+
+    def sleeps(self):
+        """Where a gas appliance is tells it; of any other nobody is taken to sleep beside it."""
+        if self.seen.get('gas/appliance') == 'none':
+            return 'no'
+        room = self.seen.get('gas/room')
+        return room and ('no' if room == 'other' else 'yes')
 
     def record(self, key, value):
         dimension = AMOUNTS.get(key)
@@ -222,8 +230,9 @@ def residential(standard):
     if year == 2018:
         rules += valve_elsewhere() + [valve_in_firebox(ANY)]
     if year == 2015:
-        rules += [seen('co-alarm', 'alarms/co-near-bedrooms', 'yes', ANY),
-                  seen('co-alarm-in-bedroom', 'alarms/co-in-bedroom', 'yes', ANY, SMALL_ROOM)]
+        rules += [seen('co-alarm', 'alarms/co-near-bedrooms', 'yes'),
+                  seen('co-alarm-in-bedroom', 'alarms/co-in-bedroom', 'yes',
+                       ('room/sleeping', is_('yes')))]
     if year >= 2015:
         rules.append(seen('unvented-logs', 'gas/listed-in-fireplace', 'yes',
                           kind('factory-built-fireplace'), LOGS, UNVENTED))

@@ -10,15 +10,19 @@ import stove_facts
 import stoves
 from amounts import FT, IN, IN2
 from rules import circle
+from stove_facts import READINGS
 
 MM = amounts.NM_PER_MM
 WORDS = {
-    'listing.label': ('listed', 'listed', 'no-label', 'home-made'),
+    'listing.label': ('listed',) * 3 + ('no-label', 'home-made'),
     'stove.type': ('radiant', 'circulating'),
     'flue.lining': ('sound', 'none'),
     'chimney.construction': ('masonry', 'masonry', 'factory-built'),
     'floor.protection': ('none', 'ember', 'solid-masonry-and-steel', 'hollow-masonry-and-steel',
-                         'noncombustible-floor', 'listed-protector', 'hollow-masonry-and-top'),
+                         'noncombustible-floor', 'listed-protector', 'hollow-masonry-and-top',
+                         'solid-masonry', 'hollow-masonry'),
+    'gas.appliance': ('none', 'none', 'none', 'room-heater', 'insert'),
+    'insert.connection': ('none', 'listed-liner', 'listed-liner', 'sealed'),
     'connector.kind': ('single-wall', 'single-wall', 'listed-double-wall', 'vent'),
     'connector.into': ('masonry-chimney', 'fireplace-chimney', 'fireplace-chimney',
                        'open-fireplace-flue', 'factory-built-chimney', 'factory-built-fireplace'),
@@ -38,12 +42,12 @@ FLAGS = ('insert.chimney-exposed', 'insert.reaches-liner', 'insert.connector-sta
          'factory.insulation-touches', 'factory.mixed-parts', 'connector.male-end-down',
          'alarms.co-in-home', 'alarms.smoke-in-home', 'alarms.smoke-and-co-in-room',
          'alarms.battery-backup', 'alarms.warns-of-failure', 'flue.draft-fan', 'factory.type-ht',
-         'outlet.stack-braced')
+         'outlet.stack-braced', 'connector.several', 'stove.small-special')
 COUNTS = {'connector.elbows': (1, 2, 3), 'connector.screws': (2, 3, 4),
           'room.volume': ('299 ft3', '300 cu ft', '8.495053977599 m3', '8.4950539776 m3'),
           'connector.gauge': (16, 17, 20, 21, 22, 23, 24, 25, 26, 27)}
-KINDS = ('stove',) * 6 + ('insert',) * 3 + ('pellet-stove', 'factory-built-fireplace',
-                                            'masonry-fireplace', 'masonry-heater')
+KINDS = ('stove',) * 7 + ('insert',) * 3 + ('pellet-stove',) * 3 + (
+    'factory-built-fireplace', 'factory-built-fireplace', 'masonry-fireplace', 'masonry-heater')
 # The limits of each length, in inches; some in millimetres.
 LIMITS = {
     'connector.diameter': (5, 6, 7, 8, 10, 12, 13, 14, 16, 18),
@@ -246,6 +250,9 @@ class Maker:
         to the one side of it and to the other."""
         for key, test in rule.when:
             self.fit(key, test)
+        if rule.listing == 'listing/pad-r':
+            self.groups['listing'] = {'label': 'listed', 'pad-r': self.source.one(('0.595', '5.5'))}
+            self.groups['layer'] = [{'thickness': '1 in', 'k': '0.84'}]
         limit = rule.value if rule.kind in LIMITED else self.source.one((1, 6, 12)) * IN
         listing = rule.kind.startswith('usual') or rule.kind == 'listing'
         if listing and self.source.chance(0.95):
@@ -287,8 +294,12 @@ class Maker:
         if source.chance(0.85):
             self.aim(rule, place // len(RULES))
         document = {'id': f'stove-{place}', 'standards': standards, 'survey': self.groups}
-        if source.chance(0.4):
-            document['readings'] = {'brace-height': source.one(('five-feet', 'six-feet'))}
+        readings = {name: source.one(options) for name, options in READINGS.items()
+                    if source.chance(0.4)}
+        readings.update({key.split('/')[1]: way for key, test in rule.when
+                         for way in READINGS.get(key.split('/')[1], ()) if test(way)})
+        if readings:
+            document['readings'] = readings
         return document
 
 

@@ -13,7 +13,7 @@ KINDS = ('masonry-fireplace', 'insert', 'factory-built-fireplace', 'steel-firepl
 FLAGS = ('panels.broken', 'panels.mortar-gap', 'panels.lintel-gap', 'signs.soot',
          'signs.chimney-fire', 'smoke-chamber.edges', 'flue.edges', 'flue.obstructed',
          'glass-doors.listed', 'listing.clearances-stated', 'occasion.sale',
-         'creosote.before-season', 'creosote.cleaned-in-year',
+         'creosote.before-season', 'creosote.cleaned-in-year', 'inspection.within-year',
          'occasion.fuel-change', 'occasion.relining', 'occasion.event', 'occasion.hidden-damage')
 CHOICES = {
     'appliance.fuel': ('wood', 'gas'),
@@ -32,6 +32,7 @@ OBSERVED = (conditions.PRACTICE, conditions.MISSOURI, conditions.G1735, conditio
             conditions.MAKERS, *conditions.DOORS)
 
 
+SHINY = ('flakes-too', 'glaze-alone')
 READINGS = {'flue-share-1921': ('per-square-foot', 'tenth'), 'bia-hearth': ('one-size', 'by-area')}
 
 
@@ -106,6 +107,8 @@ class Older(generate.Maker):
                                      for _ in range(self.source.whole(0, 2))]
         first = self.source.one(history.STANDARDS)
         second = self.source.one(history.STANDARDS)
+        if first == second == 'lake-forest-1994':  # its height is that of a stove as well
+            self.groups['appliance'] = {'kind': 'stove'}
         document = self.finished(identity, [first] if first == second else [first, second])
         if self.source.chance(0.5):
             document['readings'] = {reading: self.source.one(options)
@@ -125,10 +128,13 @@ class Older(generate.Maker):
                  near(self.source, self.source.one((IN // 8, IN // 4)), spread=IN // 4))
         self.choose('creosote.looks-a-month', str(self.source.whole(0, 4)), 0.85)
         if self.source.chance(0.85):
-            self.groups['inspection'] = {'level': str(self.source.whole(0, 3))}
+            self.choose('inspection.level', str(self.source.whole(0, 3)))
         if self.source.chance(0.8):
             self.groups['trim'] = [self.seen_piece() for _ in range(self.source.whole(0, 3))]
-        return self.finished(identity, list(OBSERVED))
+        document = self.finished(identity, list(OBSERVED))
+        if self.source.chance(0.4):
+            document['readings'] = {'shiny-deposit': self.source.one(SHINY)}
+        return document
 
     def seen_piece(self):
         piece = {}

@@ -212,8 +212,11 @@ def stagger(survey):
 
 
 def lake_forest(survey, brick):
+    """The height is that of a fireplace or an appliance; where neither is told it is said once."""
+    kind = choice(survey, 'appliance/kind')
     return [area_row(survey, 'flue-area', with_least(survey, 50 * IN2, 64 * IN2), brick),
-            least(survey, 'chimney-above-damper', 'flue/above-damper', 14 * FT, brick),
+            *(least(survey, 'chimney-above-damper', 'flue/above-damper', 14 * FT, applies)
+              for applies in ((brick,) if kind is None else (brick, kind == 'stove'))),
             stagger(survey)]
 
 

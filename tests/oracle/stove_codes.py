@@ -4,11 +4,12 @@
 Where each number is from:
 
 - NFPA 211-2010 (cited): 12.4.5.1 flue 1 to 3 times the collar, 2 times where exposed; Table
-  12.6.2.1, a third is left of 66 per cent; floor by open space; shielded connectors 6 and 9 in;
-  pass-throughs A to E
-- Univ./NASD 1254: 36 in, 12 in behind vented masonry, 18 in of pad all round
-- IRC Table M1306.2, M1306.2.1 (12 in for solid fuel), shields 1 in off
-- IMC 2015 Table 308.6, interpolated; 308.4.1
+  12.6.2.1, a third is left of 66 per cent, none of thinner board; floor by open space; shielded
+  connectors 6 (or half of 18) and 9 in; pass-throughs A to E
+- Univ./NASD 1254: 36 in, 12 in from a wall behind vented masonry, 18 in of pad all round
+- IRC Table M1306.2, whose heads are what is required without protection; M1306.2.1 (12 in for
+  solid fuel); shields 1 in off
+- IMC 2015 Table 308.6, interpolated, steel 1 in off, its brick rows not legible; 308.4.1
 - IMC 2018 chapter 8, as New Jersey adopted it: cleanout 6 in high and 6 in below the inlet,
   linings; IMC 2006 805 (cited): Type HT
 - New York City Mechanical Code 801.6, 801.7, 801.10.1, 804.3.8, Tables 803.8 and 803.9(1)
@@ -17,11 +18,11 @@ Where each number is from:
 from fractions import Fraction
 
 from amounts import IN
-from stove_rules import (BACK, BARE, CEILING, CLEARANCES, FRONT, HELD_OFF, INSERT, LISTED,
-                         NOT_ALLOWED, NO_FLOOR, PELLET, SHIELDED, SIDE, SIDES, STOVE, THROUGH,
-                         UNLISTED, WALL, between, by_listing, clearance, floor_by_legs, flue,
-                         flue_most, is_, isnt, kind, least, make, most, no_less_than_12,
-                         not_printed, not_seen, pipe, plus, reduced, seen, shield)
+from stove_rules import (BACK, CEILING, CLEARANCES, FRONT, HELD_OFF, INSERT, LISTED, NOT_ALLOWED,
+                         NO_FLOOR, PELLET, SHIELDED, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL,
+                         bare, between, by_listing, clearance, floor_by_legs, flue, flue_most, is_,
+                         isnt, kind, least, make, most, no_less_than_12, not_printed, not_reduced,
+                         not_seen, option, pipe, plus, reduced, seen, shield)
 
 NFPA, NASD, IMC, NYC = 'nfpa-211-2010', 'nasd-1254', 'imc-2015', 'nyc-mechanical'
 IMC_2006, IMC_2018, E1509 = 'imc-2006', 'imc-2018', 'astm-e1509'
@@ -56,9 +57,18 @@ def cells(heads, values):
 
 def nfpa_walls():
     for word, (wall, ceiling) in NFPA_LEFT.items():
-        yield reduced('share', (wall[0], wall[1] * IN), STOVE, shield(word), WALL)
-        whole, more = ceiling or NOT_ALLOWED
-        yield reduced('share', (whole, more * IN), STOVE, shield(word), CEILING)
+        yield from at_least_or_as_bare(wall, shield(word), WALL)
+        if ceiling:
+            yield from at_least_or_as_bare(ceiling, shield(word), CEILING)
+        else:
+            yield not_reduced(shield(word), CEILING)
+
+
+def at_least_or_as_bare(left, *when):
+    """The table's least distance, and whether it asks for more than the bare surface does."""
+    share, least_of_all = left[0], left[1] * IN
+    for what, way in (('shielded', 'as-bare'), ('share', 'stands')):
+        yield option(reduced(what, (share, least_of_all), STOVE, *when), 'shield-minimum', way)
 
 
 def nfpa_passes():
@@ -87,31 +97,37 @@ def nfpa_passes():
 
 def nfpa():
     rules = list(nfpa_walls()) + nfpa_passes()
-    insert = (INSERT, isnt('gas/appliance', 'insert'))
-    for who in (insert, (STOVE, is_('connector/into', 'fireplace-chimney'))):
+    solid = (INSERT, isnt('gas/appliance', 'insert'))
+    for who in (solid, (STOVE, is_('connector/into', 'fireplace-chimney'))):
         rules += [flue(1, *who), flue_most(3, *who, is_('insert/chimney-exposed', 'no')),
                   flue_most(2, *who, is_('insert/chimney-exposed', 'yes'))]
     shielded = (STOVE, is_('connector/shield', 'protected'))
     protector = NO_FLOOR[0]
     return rules + [
-        seen('insert-reaches-liner', 'insert/reaches-liner', 'yes', *insert),
-        seen('insert-connector', 'insert/connector-stainless', 'yes', *insert),
+        *(seen(rule, key, 'yes', *who)
+          for who in (solid, (STOVE, is_('connector/into', 'fireplace-chimney')))
+          for rule, key in (('insert-reaches-liner', 'insert/reaches-liner'),
+                            ('insert-connector', 'insert/connector-stainless'))),
         floor_by_legs('solid-masonry-and-steel', 6 * IN, 10 ** 12, *NO_FLOOR,
                       isnt('floor/protection', 'hollow-masonry-and-steel')),
         floor_by_legs('hollow-masonry-and-steel', 2 * IN, 6 * IN, *NO_FLOOR),
         floor_by_legs('noncombustible-floor', 0, 2 * IN, protector),
         seen('shield-spacers', 'wall/spacers-combustible', 'no', STOVE, HELD_OFF),
         seen('shield-spacer-place', 'wall/spacer-behind-appliance', 'no', STOVE, HELD_OFF),
-        pipe(6 * IN, *shielded, keys=CLEARANCES[0], rule='connector-clearance-shielded-wall'),
+        not_reduced(shield('thin-board-vented')), bare(),
+        *(option(pipe(left * IN, *shielded, keys=CLEARANCES[0],
+                      rule='connector-clearance-shielded-wall'), 'pipe-reduction', way)
+          for left, way in ((9, 'half'), (6, 'two-thirds'))),
         pipe(9 * IN, *shielded, keys=CLEARANCES[1], rule='connector-clearance-shielded-ceiling'),
         not_seen('connector-hidden', 'connector/passes', 'hidden', STOVE)]
 
 
 def nasd():
     pad = (STOVE, UNLISTED, *NO_FLOOR)
-    return [clearance(36 * IN, STOVE, UNLISTED, BARE),
+    return [clearance(36 * IN, STOVE, UNLISTED, isnt('wall/protection', 'masonry-vented')),
+            clearance(36 * IN, STOVE, UNLISTED, shield('masonry-vented'), CEILING),
             least('stove-clearance-reduced', 'wall/clearance', 12 * IN, STOVE, UNLISTED,
-                  shield('masonry-vented'), listing='wall/by-listing'),
+                  shield('masonry-vented'), WALL, listing='wall/by-listing'),
             floor_by_legs('solid-masonry-and-steel', 6 * IN, 10 ** 12, *NO_FLOOR,
                           isnt('floor/protection', 'hollow-masonry-and-steel')),
             least('floor-protection-all-round', SIDES, 18 * IN, *pad),
@@ -129,21 +145,30 @@ def grid(table, heads, what):
 def residential():
     vented = (STOVE, HELD_OFF)
     return list(grid(IRC_TABLE, (36, 18, 12, 9, 6), 'exact')) + [
-        no_less_than_12(STOVE, SHIELDED),
+        not_reduced(shield('thin-board-vented')), bare(),
+        reduced('listing', None, STOVE, shield('listed-assembly')),
+        no_less_than_12(STOVE, SHIELDED, isnt('wall/protection', 'listed-assembly')),
         least('shield-air-space', 'wall/air-space', IN, *vented),
         least('shield-edge-gap', 'wall/edge-gap', IN, *vented),
-        not_seen('shield-open-edges', 'wall/open-edges', 'closed', *vented,
+        not_seen('shield-open-edges', 'wall/open-edges', 'closed', *vented, WALL,
                  is_('wall/corner', 'no')),
-        seen('shield-open-edges', 'wall/open-edges', 'bottom-and-top', *vented,
+        seen('shield-open-edges', 'wall/open-edges', 'bottom-and-top', *vented, WALL,
              is_('wall/corner', 'yes')),
         make('shield-extent', 'wall/beyond-shield', 'at-least',
              (STOVE, isnt('wall/protection', 'none', 'listed-assembly')), 'share',
              (Fraction(1), 0), 'wall/unprotected'),
-        seen('shared-flue', 'stove/other-on-flue', 'no', STOVE)]
+        *(seen('shared-flue', 'stove/other-on-flue', 'no', *who)
+          for who in ((STOVE,), (PELLET,), (INSERT, isnt('gas/appliance', 'insert'))))]
 
 
 def mechanical():
+    unread = ('masonry', 'masonry-vented', 'board-vented', 'thin-board-vented')
+    held_off = [word for word in IMC_TABLE if word != 'board-over-batts']
     return list(grid(IMC_TABLE, (36, 18, 9, 6), 'line')) + [
+        *(make('stove-clearance-reduced', 'wall/clearance', 'at-least', (STOVE, shield(word)),
+               'not-printed', listing='wall/by-listing') for word in unread), bare(),
+        *(least('shield-air-space', 'wall/air-space', IN, STOVE, shield(word))
+          for word in held_off),
         reduced('listing', None, STOVE, shield('listed-assembly')),
         no_less_than_12(STOVE, SHIELDED, isnt('wall/protection', 'listed-assembly'))]
 
@@ -155,10 +180,13 @@ def new_york():
         return least('connector-thickness', 'connector/thickness', thousandths * IN // 1000, *who,
                      size)
 
-    rules = [seen('insert-seal', 'insert/sealed', 'yes', INSERT),
-             seen('insert-access', 'insert/cleanable', 'yes', INSERT)]
+    rules = [seen(rule, key, 'yes', *who)
+             for who in ((INSERT,), (STOVE, is_('connector/into', 'fireplace-chimney')))
+             for rule, key in (('insert-seal', 'insert/sealed'),
+                               ('insert-access', 'insert/cleanable'))]
+    alone = is_('connector/several', 'no')
     for who in ((INSERT, isnt('gas/appliance', 'insert')), (STOVE,)):
-        rules += [flue(1, who[0]), flue_most(3, *who)]
+        rules += [flue(1, who[0], alone), flue_most(3, *who, alone)]
     fan = (is_('flue/draft-fan', 'yes'), isnt('appliance/kind', 'pellet-stove'))
     return rules + [
         seen('detector-with-draft-fan', 'alarms/smoke-and-co-in-room', 'yes', *fan),

@@ -36,10 +36,11 @@ ASSUMED = {'stove/type': 'radiant', 'wall/surface': 'wall', 'wall/protection': '
            'wall/corner': 'no', 'wall/in-front': 'no',
            'connector/kind': 'single-wall', 'connector/shield': 'none',
            'insert/in-factory-built': 'no', 'flue/draft-fan': 'no', 'gas/appliance': 'none',
-           'trim/combustible': 'yes'}
+           'trim/combustible': 'yes', 'connector/several': 'no', 'stove/small-special': 'no'}
 REPEATING = ('wall', 'nearby', 'trim')
 # The first option of a reading is followed unless another is chosen.
-READINGS = {'brace-height': 'five-feet'}
+READINGS = {'brace-height': ('five-feet', 'six-feet'), 'shield-minimum': ('as-bare', 'stands'),
+            'pipe-reduction': ('half', 'two-thirds')}
 
 
 class Facts:
@@ -47,7 +48,8 @@ class Facts:
         self.unit, survey = document.get('unit'), document['survey']
         self.lists = {group: survey.get(group) for group in REPEATING}
         self.layers = survey.get('layer')
-        chosen = {**READINGS, **document.get('readings', {})}
+        chosen = {**{name: ways[0] for name, ways in READINGS.items()},
+                  **document.get('readings', {})}
         self.amounts = {}
         self.words = {f'reading/{name}': option for name, option in chosen.items()}
         for group, members in survey.items():
@@ -76,6 +78,9 @@ class Facts:
             return self.amounts[place][0]
         if key == 'chimney/construction' and place not in self.words:
             return self.construction()
+        if key == 'insert/reaches-liner' and place not in self.words:
+            # What is just pushed in has no connector.
+            return 'no' if self.words.get('insert/connection') == 'none' else None
         return self.words.get(place, ASSUMED.get(key))
 
     def construction(self):

@@ -8,7 +8,8 @@ Where each number is from:
   North Hempstead 2-58; Red Lion 1982; FBC-M 905; Purdue FNR-100; IFGC 2009 501.7
 - older NFPA texts: 18 in before, 12 in beside (cited); circulating 36 above, 24 before, 12 in
   beside and behind, radiant 36 (from memory)
-- Norton 1430.02: 40 in2 for a stove; Lake Forest 1994: flue no less than the connector; Spring
+- Norton 1430.02: 40 in2 for a stove, 28 for a small special one; Lake Forest 1994: flue no less
+  than the connector; Spring
   Garden Township: one appliance on a flue, lined; Massachusetts notice of 2006: alarms
 - Massachusetts permit guidance; Maine 02-658 chapter 110 section 8
 - 24 CFR 3280.709(g), from memory; common practice of the United States
@@ -18,9 +19,9 @@ from fractions import Fraction
 import amounts
 from amounts import FT, IN, IN2
 from rules import PI_LOW
-from stove_rules import (BACK, BARE, BURNS, CEILING, CLEARANCES, DOOR, FACTORY, FRONT, INSERT,
-                         LISTED, NO_FLOOR, PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL,
-                         about, amount, between, by_listing, clearance, floor_by_legs, flue, is_,
+from stove_rules import (BACK, BURNS, CEILING, CLEARANCES, DOOR, FACTORY, FRONT, INSERT, LISTED,
+                         NO_FLOOR, PELLET, SIDE, SIDES, STOVE, THROUGH, UNLISTED, WALL, about,
+                         amount, between, by_label, by_listing, clearance, floor_by_legs, flue, is_,
                          isnt, kind, least, make, most, not_printed, not_seen, pipe, reduced, seen,
                          shield, usual, usual_if_labelled)
 
@@ -31,6 +32,10 @@ MAINE, MASSACHUSETTS = 'maine-02-658-110', 'massachusetts-stoves'
 OLDER, NORTON, LAKE = 'nfpa-older-stoves', 'norton-oh-1981', 'lake-forest-1994'
 GARDEN, ALARMS = 'spring-garden', 'massachusetts-alarms-2006'
 PURDUE, HUD, PRACTICE = 'purdue-fnr-100', 'hud-manufactured-home', 'common-practice-us'
+
+
+CAN_BURN = isnt('floor/protection', 'noncombustible-floor')
+GAS, NO_GAS = is_('gas/appliance', 'room-heater'), isnt('gas/appliance', 'room-heater')
 
 
 def heights():
@@ -72,14 +77,25 @@ def everywhere():
     """The rules of each standard, local codes first."""
     label = ('listing-plate', 'listing/label', 'listed')
     shielded = is_('connector/shield', 'insulation-or-metal')
+    single = is_('connector/kind', 'single-wall')
+    solid = (INSERT, isnt('gas/appliance', 'insert'))
     thin = shield('thin-board-vented')
+    # Hollow masonry under steel is more than Lorain asks anywhere.
+    less = isnt('floor/protection', 'hollow-masonry-and-steel')
     return {
-        OHIO: [least('floor-protection-all-round', SIDES, 18 * IN, STOVE),
-               clearance(36 * IN, STOVE, is_('stove/type', 'radiant'), BARE),
-               clearance(18 * IN, STOVE, is_('stove/type', 'circulating'), BARE),
+        OHIO: [*(least('floor-protection-' + place, keys, 18 * IN, STOVE, CAN_BURN,
+                       listing=listing)
+                 for place, keys, listing in (
+                     ('before-body', 'floor/front', FRONT),
+                     ('beside-body', ('floor/left', 'floor/right'), SIDE),
+                     ('behind-body', 'floor/back', BACK))),
+               clearance(36 * IN, STOVE, is_('stove/type', 'radiant')),
+               clearance(18 * IN, STOVE, is_('stove/type', 'circulating'), NO_GAS),
+               clearance(6 * IN, STOVE, is_('stove/type', 'circulating'), GAS, WALL,
+                         is_('wall/in-front', 'no')),
                pipe(18 * IN, STOVE, is_('connector/kind', 'single-wall'))],
-        MISSOURI: [clearance(36 * IN, STOVE, UNLISTED, BARE),
-                   least('floor-protection-all-round', SIDES, 18 * IN, STOVE, UNLISTED),
+        MISSOURI: [clearance(36 * IN, STOVE, UNLISTED), by_label(STOVE, LISTED),
+                   least('floor-protection-all-round', SIDES, 18 * IN, STOVE, UNLISTED, CAN_BURN),
                    seen('floor-protection', 'floor/protection', 'hollow-masonry-and-top', STOVE,
                         UNLISTED, *NO_FLOOR),
                    least('floor-protection-top', 'floor/top-thickness', IN // 4, STOVE, UNLISTED,
@@ -88,23 +104,29 @@ def everywhere():
                          listing=FRONT),
                    usual('floor-protection-thickness', 'floor/thickness', IN, STOVE, LISTED,
                          listing='listing/pad-thickness')],
-        LORAIN: [floor_by_legs('hollow-masonry-and-steel', 0, 2 * IN + 1, *NO_FLOOR),
-                 floor_by_legs('solid-masonry-and-steel', 2 * IN + 1, 6 * IN + 1, *NO_FLOOR)],
-        HEMPSTEAD: [pipe(18 * IN, STOVE, isnt('connector/shield', 'insulation-or-metal')),
-                    pipe(9 * IN, STOVE, shielded)],
-        RED_LION: [clearance(36 * IN, STOVE, BARE),
+        LORAIN: [floor_by_legs('hollow-masonry', 0, 2 * IN + 1, *NO_FLOOR, less),
+                 floor_by_legs('solid-masonry', 2 * IN + 1, 6 * IN + 1, *NO_FLOOR, less,
+                               isnt('floor/protection', 'hollow-masonry',
+                                    'solid-masonry-and-steel'))],
+        HEMPSTEAD: [pipe(18 * IN, STOVE, single, isnt('connector/shield', 'insulation-or-metal')),
+                    pipe(9 * IN, STOVE, single, shielded)],
+        RED_LION: [clearance(36 * IN, STOVE, isnt('wall/protection', 'thin-board-vented',
+                                                  'masonry')),
+                   clearance(36 * IN, STOVE, shield('masonry'), CEILING),
                    least('stove-clearance-reduced', 'wall/clearance', 18 * IN, STOVE, thin,
                          listing='wall/by-listing'),
                    least('shield-air-space', 'wall/air-space', IN, STOVE, thin),
                    least('stove-clearance-reduced', 'wall/clearance', 12 * IN, STOVE,
-                         shield('masonry'), listing='wall/by-listing')],
-        FLORIDA: [seen(*label, STOVE), seen(*label, INSERT)],
-        MAINE: [seen(*label, STOVE), seen(*label, INSERT)],
-        MASSACHUSETTS: [seen(*label, STOVE), seen(*label, INSERT), *(
-            seen('label-clearances', 'listing/clearances-stated', 'yes', who)
-            for who in (STOVE, INSERT))],
+                         shield('masonry'), WALL, listing='wall/by-listing')],
+        FLORIDA: [seen(*label, STOVE), seen(*label, *solid)],
+        MAINE: [seen(*label, STOVE), seen(*label, *solid)],
+        MASSACHUSETTS: [seen(*label, STOVE), seen(*label, *solid), *(
+            seen('label-clearances', 'listing/clearances-stated', 'yes', *who)
+            for who in ((STOVE,), solid))],
         OLDER: superseded(),
-        NORTON: [least('flue-area-stove', 'flue/net-area', 40 * IN2, STOVE)],
+        NORTON: [least('flue-area-stove', 'flue/net-area', area * IN2, STOVE,
+                       is_('stove/small-special', small))
+                 for area, small in ((40, 'no'), (28, 'yes'))],
         LAKE: [make('flue-area-connector', 'flue/net-area', 'at-least', (STOVE,), 'collar', 1,
                     'connector/diameter')],
         GARDEN: [seen('shared-flue', 'stove/other-on-flue', 'no', STOVE),
@@ -112,7 +134,7 @@ def everywhere():
                           is_('chimney/construction', 'masonry'))],
         ALARMS: [seen('co-alarm-in-home', 'alarms/co-in-home', 'yes', STOVE),
                  seen('smoke-alarm-in-home', 'alarms/smoke-in-home', 'yes', STOVE)],
-        PURDUE: [clearance(36 * IN, STOVE, is_('stove/type', 'radiant'), BARE)],
+        PURDUE: [clearance(36 * IN, STOVE, is_('stove/type', 'radiant'))],
         NYC_ROOM: [least('room-volume', 'room/volume', 300 * amounts.VOLUME['ft3'], STOVE),
                    seen('room-window', 'room/window', 'yes', STOVE),
                    seen('room-confined', 'room/confined', 'no', STOVE), seen(*label, STOVE),
@@ -125,18 +147,18 @@ def everywhere():
                seen('insert-access', 'insert/cleanable', 'yes', INSERT),
                seen('insert-in-factory-built', 'insert/listed-for-fireplace', 'yes', INSERT,
                     is_('insert/in-factory-built', 'yes')),
-               not_seen('connector-factory-built', 'connector/into', 'factory-built-fireplace',
-                        STOVE)],
+               seen('connector-factory-built', 'insert/listed-for-fireplace', 'yes', STOVE,
+                    is_('connector/into', 'factory-built-fireplace'))],
         HEIGHTS: heights(), HUD: manufactured(), PRACTICE: practice()}
 
 
 def superseded():
-    round_about = (STOVE, BARE, is_('stove/type', 'circulating'))
+    round_about = (STOVE, is_('stove/type', 'circulating'))
     return [least('floor-protection-before-body', 'floor/front', 18 * IN, STOVE,
                   listing='listing/hearth-front'),
             least('floor-protection-beside-body', ('floor/left', 'floor/right'), 12 * IN, STOVE,
                   listing='listing/hearth-side'),
-            clearance(36 * IN, STOVE, BARE, is_('stove/type', 'radiant')),
+            clearance(36 * IN, STOVE, is_('stove/type', 'radiant')),
             clearance(36 * IN, *round_about, CEILING),
             clearance(24 * IN, *round_about, WALL, is_('wall/in-front', 'yes')),
             clearance(12 * IN, *round_about, WALL, is_('wall/in-front', 'no'))]
@@ -199,12 +221,13 @@ def heights_by_listing():
 def practice():
     listed = (STOVE, LISTED)
     collar = ((Fraction(1), 0), 'collar/diameter')
+    lined = (INSERT, is_('insert/connection', 'listed-liner'))
     horizontal = amount('connector/run', lambda run: run > 0)
     chimney = ('factory-chimney-air-space', 'chimney/clearance', 2 * IN)
     return [
-        make('insert-liner-diameter', 'insert/liner-diameter', 'at-least', (INSERT,), 'share',
-             *collar),
-        make('insert-liner-diameter-most', 'insert/liner-diameter', 'at-most', (INSERT,), 'share',
+        by_label(STOVE, LISTED),
+        make('insert-liner-diameter', 'insert/liner-diameter', 'at-least', lined, 'share', *collar),
+        make('insert-liner-diameter-most', 'insert/liner-diameter', 'at-most', lined, 'share',
              *collar),
         usual('floor-protection-front', DOOR['front'], 16 * IN, *listed, listing=FRONT),
         usual('floor-protection-side', DOOR['sides'], 8 * IN, *listed, listing=SIDE),
@@ -236,10 +259,9 @@ def practice():
               LISTED, listing=SIDE),
         usual(*chimney, STOVE, is_('connector/into', 'factory-built-chimney'),
               listing='listing/chimney-clearance'),
-        seen('factory-chimney-insulation', 'factory/insulation-touches', 'no',
-             FACTORY),
-        seen('factory-chimney-parts', 'factory/mixed-parts', 'no',
-             FACTORY),
+        *(seen(rule, key, 'no', is_('chimney/construction', 'factory-built'))
+          for rule, key in (('factory-chimney-insulation', 'factory/insulation-touches'),
+                            ('factory-chimney-parts', 'factory/mixed-parts'))),
         usual('floor-protection-before-body', 'floor/front', 6 * IN, PELLET, LISTED,
               listing=FRONT),
         usual('pellet-vent-clearance', CLEARANCES[0], 3 * IN, PELLET,

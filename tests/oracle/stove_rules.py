@@ -101,9 +101,29 @@ def clearance(limit, *when):
     return least('stove-clearance', 'wall/clearance', limit, *when, listing='wall/by-listing')
 
 
+def by_label(*when):
+    return make('stove-clearance', 'wall/clearance', 'at-least', when, 'listing', None,
+                listing='wall/by-listing')
+
+
 def reduced(what, value, *when):
     return make('stove-clearance-reduced', 'wall/clearance', 'at-least', when, what, value,
                 'wall/unprotected', 'wall/by-listing')
+
+
+def option(rule, reading, way):
+    """A rule that belongs to one way of a reading."""
+    return rule._replace(when=(is_('reading/' + reading, way), *rule.when))
+
+
+def bare(*when):
+    """Nothing is taken off what is required without protection."""
+    return make('stove-clearance', 'wall/clearance', 'at-least', (STOVE, BARE, *when), 'share',
+                NOT_ALLOWED, 'wall/unprotected', 'wall/by-listing')
+
+
+def not_reduced(*when):
+    return reduced('share', NOT_ALLOWED, STOVE, *when)
 
 
 def no_less_than_12(*when):
@@ -128,6 +148,7 @@ def pipe(limit, *when, keys=CLEARANCES, rule='connector-clearance'):
 def floor_by_legs(word, low, high, *when):
     return seen('floor-protection', 'floor/protection', word, STOVE, UNLISTED,
                 amount('stove/leg-height', lambda legs: low <= legs < high), *when)
+
 
 # What a dash or "none" leaves: all of it, for no reduction is allowed.
 NOT_ALLOWED = (Fraction(1), 0)

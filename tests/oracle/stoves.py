@@ -42,6 +42,8 @@ def required_at(rule, value):
     """What is required where the input is `value`; None where nothing is printed."""
     if rule.kind == 'share':
         return max(value * rule.value[0], rule.value[1])
+    if rule.kind == 'shielded':
+        return min(value, max(value * rule.value[0], rule.value[1]))
     return {'limit': lambda: rule.value, 'plus': lambda: value + rule.value,
             'most': lambda: min(value, rule.value), 'listing': lambda: value,
             'not-printed': lambda: None,
@@ -65,6 +67,10 @@ APART = ('listing/chimney-clearance', 'listing/connector-clearance', 'listing/un
          'listing/flue-height', 'listing/flue-above-base')
 
 
+# Recorded of nothing: what a listing would say that is not there.
+UNSAID = 'listing/nothing'
+
+
 def speaks(rule, facts, item):
     """Whether a listing says something of it: what carries no label has none; chimneys, pipes, gas
     appliances and wall assemblies are listed apart from it."""
@@ -79,7 +85,9 @@ def effective(rule, facts, item):
     if (rule.listing and rule.kind != 'listing' and speaks(rule, facts, item)
             and facts.known(rule.listing, item) is not None):
         return rule._replace(kind='listing', source=rule.listing)
-    return rule._replace(source=rule.listing) if rule.kind == 'listing' else rule
+    if rule.kind == 'listing':
+        return rule._replace(source=rule.listing if speaks(rule, facts, item) else UNSAID)
+    return rule
 
 
 def usual_of(rule, facts):

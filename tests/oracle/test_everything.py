@@ -59,8 +59,9 @@ class Whole(Case):
     def test_every_row_is_judged(self):
         known = rows.Rows()
         left = {place for place, rule in enumerate(known.rules)
-                if any(cell for line in rule.get('table', {}).get('cells', [[True]])
-                       for cell in line)}
+                if rule['formula'] != 'not-printed'
+                and any(cell for line in rule.get('table', {}).get('cells', [[True]])
+                        for cell in line)}
         documents, lines = zip(*everything.surveys())
         for document, report in zip(documents, streamed(lines)):
             for finding in report['findings']:

@@ -47,6 +47,10 @@ static const struct ingle_rule rules[] = {
      .when = {STOVE, UNLISTED, BARE,
               {QUANTITY_STOVE_TYPE, IS, CHOICE_STOVE_TYPE_CIRCULATING}},
      .reading = "For an uncertified stove with a jacket."},
+    {MATTER_STOVE_CLEARANCE_REDUCED, PRACTICE, INGLE_AT_LEAST, &formula_not_printed,
+     .when = {STOVE, UNLISTED, SHIELDED},
+     .reading = "What a shield takes off 1200 mm or 900 mm is for CSA B365 to say: practice has no "
+                "figure of its own."},
     {MATTER_SHIELD_AIR_SPACE, PRACTICE, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {MILLIMETRES(21)}, .when = {STOVE, SHIELDED}, .reading = SHIELD_READING},
     {MATTER_SHIELD_BOTTOM_GAP, PRACTICE, INGLE_AT_LEAST, &formula_fixed,

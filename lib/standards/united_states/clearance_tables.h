@@ -12,7 +12,10 @@
 extern const struct ingle_table irc_clearance_above[8];
 extern const struct ingle_table irc_clearance_beside[8];
 
-/* International Mechanical Code, Table 308.6, its first five protections in printed order. */
+/*
+ * International Mechanical Code, Table 308.4.2, read as Table 308.6 in Chicago: its first five
+ * protections in printed order.
+ */
 extern const struct ingle_table imc_clearance_above[5];
 extern const struct ingle_table imc_clearance_beside[5];
 

@@ -6,7 +6,10 @@
 #include "standards/publications.h"
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
-#define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
+/* For solid fuel. */
+#define INSERT                                                      \
+    {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}, \
+        {QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_INSERT}
 
 static const struct ingle_rule rules[] = {
     {MATTER_LISTING_PLATE, "905.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,

@@ -30,9 +30,10 @@ static const struct ingle_rule rules[] = {
      .numbers = {true}, .when = {INSERT}},
     {MATTER_INSERT_IN_FACTORY_BUILT, "501.7.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {INSERT, IN_FACTORY_BUILT}},
-    {MATTER_CONNECTOR_FACTORY_BUILT, "501.7.2", INGLE_BASIS_READ, INGLE_IS_NOT, &formula_observed,
-     .numbers = {CHOICE_CONNECTOR_INTO_FACTORY_BUILT_FIREPLACE}, .when = {STOVE},
-     .reading = "Unless the appliance is specifically listed for it."},
+    {MATTER_CONNECTOR_FACTORY_BUILT, "501.7.2", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true},
+     .when = {STOVE,
+              {QUANTITY_CONNECTOR_INTO, IS, CHOICE_CONNECTOR_INTO_FACTORY_BUILT_FIREPLACE}}},
 };
 
 static const struct ingle_standard editions[] = {

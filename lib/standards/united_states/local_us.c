@@ -35,15 +35,20 @@ static const struct ingle_rule norton[] = {
      .reading = "It does not say from where the chimney's height is measured: taken from the "
                 "hearth. Exactly 22 ft is not covered."},
     {MATTER_FLUE_AREA_FOR_STOVE, "1430.02", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {SQUARE_INCHES(40)}, .when = {STOVE},
-     .reading = "Stoves, ranges and room heaters. Small special stoves, which may have 28 in², are "
-                "not told apart here."},
+     .numbers = {SQUARE_INCHES(40)}, .when = {STOVE, NO(STOVE_SMALL_SPECIAL)},
+     .reading = "Stoves, ranges and room heaters."},
+    {MATTER_FLUE_AREA_FOR_STOVE, "1430.02", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {SQUARE_INCHES(28)}, .when = {STOVE, YES(STOVE_SMALL_SPECIAL)},
+     .reading = "Small special stoves: what they are is for the authority to say."},
 };
 
 static const struct ingle_rule lake_forest[] = {
     {MATTER_FLUE_AREA, "flues", INGLE_BASIS_READ, OLD_UBC_FLUE},
     {MATTER_CHIMNEY_ABOVE_DAMPER, "chimney height", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_fixed, .numbers = {FEET(14)}, .when = {MASONRY_FIREPLACE}},
+    {MATTER_CHIMNEY_ABOVE_DAMPER, "chimney height", INGLE_BASIS_READ, INGLE_AT_LEAST,
+     &formula_fixed, .numbers = {FEET(14)}, .when = {STOVE},
+     .reading = "Above the damper of the appliance: that of the stove, or of its pipe."},
     {MATTER_LINER_STAGGER, "flue linings", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(7)}, .when = {MASONRY_CHIMNEY, TOUCHING_FLUES}},
     {MATTER_FLUE_AGAINST_CONNECTOR, "flues", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,

@@ -11,12 +11,15 @@
 #define BUILT                                                                            \
     {QUANTITY_FLOOR_PROTECTION, IS_NOT, CHOICE_FLOOR_PROTECTION_LISTED_PROTECTOR},       \
         {QUANTITY_FLOOR_PROTECTION, IS_NOT, CHOICE_FLOOR_PROTECTION_NONCOMBUSTIBLE_FLOOR}
-#define BARE {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_NONE}
 
 static const struct ingle_rule rules[] = {
     {MATTER_STOVE_CLEARANCE, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(36)}, .when = {STOVE, UNLISTED, BARE},
-     .reading = "A stove whose label is missing is treated as unlisted."},
+     .numbers = {INCHES(36)}, .when = {STOVE, UNLISTED},
+     .reading = "A stove whose label is missing is treated as unlisted. The guide gives no figure "
+                "for a shielded wall: 36 in stands whatever is in front of it."},
+    {MATTER_STOVE_CLEARANCE, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_by_listing,
+     .inputs = {QUANTITY_WALL_BY_LISTING}, .when = {STOVE, LISTED},
+     .reading = "The figures of the label; with shields they can be as small as 6 in."},
     {MATTER_FLOOR_PROTECTION, "wood stoves", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_FLOOR_PROTECTION_HOLLOW_MASONRY_AND_TOP}, .when = {STOVE, UNLISTED, BUILT}},
     {MATTER_FLOOR_TOP, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
@@ -24,7 +27,9 @@ static const struct ingle_rule rules[] = {
      .when = {STOVE, UNLISTED,
               {QUANTITY_FLOOR_PROTECTION, IS, CHOICE_FLOOR_PROTECTION_HOLLOW_MASONRY_AND_TOP}}},
     {MATTER_FLOOR_ALL_ROUND, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(18)}, .when = {STOVE, UNLISTED}},
+     .numbers = {INCHES(18)},
+     .when = {STOVE, UNLISTED,
+              {QUANTITY_FLOOR_PROTECTION, IS_NOT, CHOICE_FLOOR_PROTECTION_NONCOMBUSTIBLE_FLOOR}}},
     {MATTER_FLOOR_BEFORE_BODY, "wood stoves", INGLE_BASIS_READ, INGLE_AT_LEAST,
      &formula_listing_with_usual, .inputs = {QUANTITY_LISTING_HEARTH_FRONT},
      .numbers = {INCHES(18)}, .when = {STOVE, LISTED},

@@ -6,14 +6,22 @@
 #include "standards/united_states/chapter_conditions.h"
 #include "standards/publications.h"
 
+#define DEPOSIT_IS(kind) {QUANTITY_CREOSOTE_KIND, IS, CHOICE_CREOSOTE_KIND_##kind}
+#define DEPOSIT_IS_NOT(kind) {QUANTITY_CREOSOTE_KIND, IS_NOT, CHOICE_CREOSOTE_KIND_##kind}
 #define REPORTED "as reported", INGLE_BASIS_CITED
 
 static const struct ingle_rule rules[] = {
     {MATTER_CREOSOTE_CLEANING, REPORTED, INGLE_LESS_THAN, &formula_fixed,
-     .numbers = {INCHES_AND(0, 1, 8)},
-     .when = {{QUANTITY_CREOSOTE_KIND, IS_NOT, CHOICE_CREOSOTE_KIND_NONE},
-              {QUANTITY_CREOSOTE_KIND, IS_NOT, CHOICE_CREOSOTE_KIND_GLAZED}},
-     .reading = "Cleaned from exactly 1/8 in on."},
+     .numbers = {INCHES_AND(0, 1, 8)}, .when = {DEPOSIT_IS(SOFT)},
+     .follows = FOLLOWS(SHINY_DEPOSIT, FLAKES_TOO), .reading = "Cleaned from exactly 1/8 in on."},
+    {MATTER_CREOSOTE_FLAKES, REPORTED, INGLE_IS_NOT, &formula_observed,
+     .numbers = {CHOICE_CREOSOTE_KIND_FLAKY},
+     .follows = FOLLOWS(SHINY_DEPOSIT, FLAKES_TOO),
+     .reading = "Any shiny deposit: hard flakes are shiny, too."},
+    {MATTER_CREOSOTE_CLEANING, REPORTED, INGLE_LESS_THAN, &formula_fixed,
+     .numbers = {INCHES_AND(0, 1, 8)}, .when = {DEPOSIT_IS_NOT(NONE), DEPOSIT_IS_NOT(GLAZED)},
+     .follows = FOLLOWS(SHINY_DEPOSIT, GLAZE_ALONE),
+     .reading = "Cleaned from exactly 1/8 in on; hard flakes count as loose."},
     {MATTER_CREOSOTE_GLAZE, REPORTED, INGLE_IS_NOT, &formula_observed,
      .numbers = {CHOICE_CREOSOTE_KIND_GLAZED}, .reading = "At any thickness."},
     {MATTER_CREOSOTE_LOOKS, REPORTED, INGLE_AT_LEAST, &formula_fixed, .numbers = {2},

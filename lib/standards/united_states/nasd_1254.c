@@ -7,18 +7,24 @@
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
 #define UNLISTED {QUANTITY_LISTING_LABEL, IS_NOT, CHOICE_LISTING_LABEL_LISTED}
-#define BARE {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_NONE}
+#define ON(surface) {QUANTITY_WALL_SURFACE, IS, CHOICE_WALL_SURFACE_##surface}
+#define NOT_REDUCED                                                                           \
+    MATTER_STOVE_CLEARANCE, "clearances", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,   \
+        .numbers = {INCHES(36)},                                                              \
+        .reading = "For a stove that stands free in a large room: top, sides, back and "      \
+                   "front. A thin facing fixed right on the wall counts as none, and only "   \
+                   "vented masonry before a wall has a smaller figure."
 #define SHIELD(kind) {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_##kind}
 #define FLOOR_IS_NOT(kind) {QUANTITY_FLOOR_PROTECTION, IS_NOT, CHOICE_FLOOR_PROTECTION_##kind}
 #define LEGS(test, inches) {QUANTITY_STOVE_LEG_HEIGHT, test, INCHES(inches)}
 
 static const struct ingle_rule rules[] = {
-    {MATTER_STOVE_CLEARANCE, "clearances", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(36)}, .when = {STOVE, UNLISTED, BARE},
-     .reading = "For a stove that stands free in a large room: top, sides, back and front. A thin "
-                "facing fixed right on the wall counts as none."},
+    {NOT_REDUCED,
+     .when = {STOVE, UNLISTED,
+              {QUANTITY_WALL_PROTECTION, IS_NOT, CHOICE_WALL_PROTECTION_MASONRY_VENTED}}},
+    {NOT_REDUCED, .when = {STOVE, UNLISTED, SHIELD(MASONRY_VENTED), ON(CEILING)}},
     {MATTER_STOVE_CLEARANCE_REDUCED, "clearances", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(12)}, .when = {STOVE, UNLISTED, SHIELD(MASONRY_VENTED)},
+     .numbers = {INCHES(12)}, .when = {STOVE, UNLISTED, SHIELD(MASONRY_VENTED), ON(WALL)},
      .reading = "The bulletin works this one out: two thirds off 36 in."},
     {MATTER_FLOOR_PROTECTION, "floor protection", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_FLOOR_PROTECTION_SOLID_MASONRY_AND_STEEL},

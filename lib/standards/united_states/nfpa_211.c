@@ -43,16 +43,35 @@
     FLUE_ROW(MATTER_INSERT_FLUE_AREA_MOST, INGLE_AT_MOST, 3, __VA_ARGS__, INTERIOR),      \
     FLUE_ROW(MATTER_INSERT_FLUE_AREA_MOST, INGLE_AT_MOST, 2, __VA_ARGS__, EXPOSED)
 
+/* From the appliance up into the liner, hidden in the fireplace. */
+#define CONNECTOR_ROW(its_matter, ...)                                                  \
+    {                                                                                   \
+        its_matter, "12.4.5.1", INGLE_BASIS_CITED, INGLE_IS, &formula_observed,         \
+            .numbers = {true}, .when = {__VA_ARGS__}                                    \
+    }
+#define CONNECTOR_ROWS(...)                                  \
+    CONNECTOR_ROW(MATTER_INSERT_REACHES_LINER, __VA_ARGS__), \
+    CONNECTOR_ROW(MATTER_INSERT_CONNECTOR, __VA_ARGS__)
+
 /* ---- reduced clearances --------------------------------------------------------------------- */
 
-#define REDUCED_ROW(kind, keep, of, least, place)                                              \
+#define PERCENTAGES \
+    "66 and 33 per cent are two thirds and one third. The clearance is measured to the surface " \
+    "itself, not to the shield."
+#define REDUCED_BY(its_formula, its_option, its_reading, kind, keep, of, least, ...)           \
     {                                                                                          \
         MATTER_STOVE_CLEARANCE_REDUCED, "Table 12.6.2.1", INGLE_BASIS_CITED, INGLE_AT_LEAST,   \
-            &formula_share_or_least, .inputs = {QUANTITY_WALL_UNPROTECTED},                    \
-            .numbers = {RATIO(keep, of), INCHES(least)}, .when = {STOVE, SHIELD(kind), place}, \
-            .reading = "66 and 33 per cent are two thirds and one third. The clearance is "    \
-                       "measured to the surface itself, not to the shield."                    \
+            &its_formula, .inputs = {QUANTITY_WALL_UNPROTECTED},                               \
+            .numbers = {RATIO(keep, of), INCHES(least)},                                       \
+            .when = {STOVE, SHIELD(kind), __VA_ARGS__},                                        \
+            .follows = FOLLOWS(SHIELD_MINIMUM, its_option), .reading = its_reading             \
     }
+#define REDUCED_ROW(...)                                                                       \
+    REDUCED_BY(formula_reduced_share, AS_BARE,                                                 \
+               PERCENTAGES " No more is asked for than without the shield.", __VA_ARGS__),     \
+    REDUCED_BY(formula_share_or_least, STANDS,                                                 \
+               PERCENTAGES " The table's least distance stands, whatever is needed without.",  \
+               __VA_ARGS__)
 #define NOT_REDUCED_ROW(kind)                                                                \
     {                                                                                        \
         MATTER_STOVE_CLEARANCE_REDUCED, "Table 12.6.2.1", INGLE_BASIS_CITED, INGLE_AT_LEAST, \
@@ -85,10 +104,8 @@
 static const struct ingle_rule rules[] = {
     FLUE_ROWS(INSERT),
     FLUE_ROWS(STOVE, ON_FIREPLACE),
-    {MATTER_INSERT_REACHES_LINER, "12.4.5.1", INGLE_BASIS_CITED, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {INSERT}},
-    {MATTER_INSERT_CONNECTOR, "12.4.5.1", INGLE_BASIS_CITED, INGLE_IS, &formula_observed,
-     .numbers = {true}, .when = {INSERT}},
+    CONNECTOR_ROWS(INSERT),
+    CONNECTOR_ROWS(STOVE, ON_FIREPLACE),
 
     {MATTER_FLOOR_PROTECTION, FLOOR_SECTION, INGLE_BASIS_CITED, INGLE_IS, &formula_observed,
      .numbers = {CHOICE_FLOOR_PROTECTION_SOLID_MASONRY_AND_STEEL},
@@ -116,6 +133,14 @@ static const struct ingle_rule rules[] = {
     VENTED_ROWS(BOARD_VENTED),
     VENTED_ROWS(DOUBLE_STEEL_VENTED),
     VENTED_ROWS(BATTS_BETWEEN_STEEL),
+    {MATTER_STOVE_CLEARANCE_REDUCED, "Table 12.6.2.1", INGLE_BASIS_CITED, INGLE_AT_LEAST,
+     &formula_share, .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(1, 1)},
+     .when = {STOVE, SHIELD(THIN_BOARD_VENTED)},
+     .reading = "The table names no board so thin, so nothing is taken off for it."},
+    {MATTER_STOVE_CLEARANCE, "Table 12.6.2.1", INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_share,
+     .inputs = {QUANTITY_WALL_UNPROTECTED}, .numbers = {RATIO(1, 1)}, .when = {STOVE, SHIELD(NONE)},
+     .reading = "The table takes its percentages off the clearance that the surface needs without "
+                "protection: of a bare one nothing is taken off."},
     {MATTER_SHIELD_SPACERS, "notes to the reduction table (not seen)", INGLE_BASIS_CITED, INGLE_IS,
      &formula_observed, .numbers = {false},
      .when = {STOVE, HELD_OFF}},
@@ -124,10 +149,18 @@ static const struct ingle_rule rules[] = {
      .when = {STOVE, HELD_OFF}},
 
     {MATTER_CONNECTOR_WALL_SHIELDED, "connectors (section and edition not seen)",
+     INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed, .numbers = {INCHES(9)},
+     .when = {STOVE, {QUANTITY_CONNECTOR_SHIELD, IS, CHOICE_CONNECTOR_SHIELD_PROTECTED}},
+     .follows = FOLLOWS(PIPE_REDUCTION, HALF),
+     .reading = "Half of 18 in is taken off. NFPA 211 is cited for two thirds, down to 6 in; "
+                "whether that holds for a pipe is disputed: between 6 in and 9 in, ask the "
+                "authority."},
+    {MATTER_CONNECTOR_WALL_SHIELDED, "connectors (section and edition not seen)",
      INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed, .numbers = {INCHES(6)},
      .when = {STOVE, {QUANTITY_CONNECTOR_SHIELD, IS, CHOICE_CONNECTOR_SHIELD_PROTECTED}},
-     .reading = "Whether two thirds may be taken off for a pipe is disputed: between half and two "
-                "thirds, ask the authority."},
+     .follows = FOLLOWS(PIPE_REDUCTION, TWO_THIRDS),
+     .reading = "Two thirds of 18 in are taken off, as is cited; whether that holds for a pipe is "
+                "disputed."},
     {MATTER_CONNECTOR_CEILING_SHIELDED, "connectors (section and edition not seen)",
      INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed, .numbers = {INCHES(9)},
      .when = {STOVE, {QUANTITY_CONNECTOR_SHIELD, IS, CHOICE_CONNECTOR_SHIELD_PROTECTED}}},

@@ -12,6 +12,9 @@
     matter, SECTION, INGLE_BASIS_CITED, INGLE_AT_LEAST, &formula_fixed, .numbers = {number}
 
 static const struct ingle_rule rules[] = {
+    {MATTER_INSPECTION_IN_YEAR, "edition and section not seen", INGLE_BASIS_CITED, INGLE_IS,
+     &formula_observed, .numbers = {true},
+     .reading = "Chimneys, fireplaces and vents: at least once a year."},
     {LEVEL(MATTER_INSPECTION_YEARLY, 1),
      .reading = "At least once a year, when nothing has changed, and when an appliance is replaced "
                 "by one like it."},

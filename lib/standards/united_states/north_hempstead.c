@@ -6,15 +6,17 @@
 #include "standards/publications.h"
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
+#define SINGLE_WALL {QUANTITY_CONNECTOR_KIND, IS, CHOICE_CONNECTOR_KIND_SINGLE_WALL}
 #define PIPE_SHIELD(kind) {QUANTITY_CONNECTOR_SHIELD, IS, CHOICE_CONNECTOR_SHIELD_##kind}
 
 static const struct ingle_rule rules[] = {
     {MATTER_CONNECTOR_CLEARANCE, "2-58", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(18)},
-     .when = {STOVE, {QUANTITY_CONNECTOR_SHIELD,
-              IS_NOT, CHOICE_CONNECTOR_SHIELD_INSULATION_OR_METAL}}},
+     .when = {STOVE, SINGLE_WALL,
+              {QUANTITY_CONNECTOR_SHIELD, IS_NOT, CHOICE_CONNECTOR_SHIELD_INSULATION_OR_METAL}},
+     .reading = "For single-wall pipe: a listed one goes by its listing."},
     {MATTER_CONNECTOR_CLEARANCE, "2-58", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(9)}, .when = {STOVE, PIPE_SHIELD(INSULATION_OR_METAL)},
+     .numbers = {INCHES(9)}, .when = {STOVE, SINGLE_WALL, PIPE_SHIELD(INSULATION_OR_METAL)},
      .reading = "With 1 in or more of insulation on the pipe, or metal held 1 in or more off, "
                 "over its whole length and 12 in or more beyond both sides."},
 };

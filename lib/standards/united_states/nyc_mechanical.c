@@ -9,6 +9,8 @@
 #define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
 #define NO_GAS_INSERT {QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_INSERT}
 #define PIPE(kind) {QUANTITY_CONNECTOR_KIND, IS, CHOICE_CONNECTOR_KIND_##kind}
+#define ON_FIREPLACE {QUANTITY_CONNECTOR_INTO, IS, CHOICE_CONNECTOR_INTO_FIREPLACE_CHIMNEY}
+#define ALONE {QUANTITY_CONNECTOR_SEVERAL, IS, false}
 #define NOT_VENT {QUANTITY_CONNECTOR_KIND, IS_NOT, CHOICE_CONNECTOR_KIND_VENT}
 #define FAN_DRAWN                                                                    \
     {QUANTITY_FLUE_DRAFT_FAN, IS, true},                                             \
@@ -17,19 +19,23 @@
     "For fireplaces and whatever is fed by hand, so not for a pellet stove, which feeds itself."
 #define ACROSS(test, inches) {QUANTITY_CONNECTOR_DIAMETER, test, INCHES(inches)}
 
+#define EVERY_FLUE                                                                             \
+    "Every flue of solid fuel, inside the house or on its outer wall. Where several appliances " \
+    "join it, one collar alone does not tell."
+
 static const struct ingle_rule rules[] = {
     {MATTER_INSERT_FLUE_AREA, "801.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
-     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(1, 1)}, .when = {INSERT},
+     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(1, 1)}, .when = {INSERT, ALONE},
      .reading = "A chimney that serves one appliance."},
     {MATTER_INSERT_FLUE_AREA_MOST, "801.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_share,
-     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(3, 1)}, .when = {INSERT, NO_GAS_INSERT},
-     .reading = "Every flue of solid fuel, inside the house or on its outer wall."},
+     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(3, 1)},
+     .when = {INSERT, NO_GAS_INSERT, ALONE}, .reading = EVERY_FLUE},
     {MATTER_INSERT_FLUE_AREA, "801.6", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_share,
-     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(1, 1)}, .when = {STOVE},
+     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(1, 1)}, .when = {STOVE, ALONE},
      .reading = "A chimney that serves one appliance."},
     {MATTER_INSERT_FLUE_AREA_MOST, "801.7", INGLE_BASIS_READ, INGLE_AT_MOST, &formula_share,
-     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(3, 1)}, .when = {STOVE},
-     .reading = "Every flue of solid fuel, inside the house or on its outer wall."},
+     .inputs = {QUANTITY_COLLAR_AREA}, .numbers = {RATIO(3, 1)}, .when = {STOVE, ALONE},
+     .reading = EVERY_FLUE},
     {MATTER_INSERT_SEAL, "801.10.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {INSERT}},
     {MATTER_INSERT_ACCESS, "801.10.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
@@ -40,6 +46,10 @@ static const struct ingle_rule rules[] = {
      .numbers = {true}, .when = {FAN_DRAWN}, .reading = FED_BY_HAND},
     {MATTER_DETECTOR_FAILURE, "804.3.8", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
      .numbers = {true}, .when = {FAN_DRAWN}, .reading = FED_BY_HAND},
+    {MATTER_INSERT_SEAL, "801.10.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {STOVE, ON_FIREPLACE}},
+    {MATTER_INSERT_ACCESS, "801.10.1", INGLE_BASIS_READ, INGLE_IS, &formula_observed,
+     .numbers = {true}, .when = {STOVE, ON_FIREPLACE}},
     {MATTER_CONNECTOR_THICKNESS, "Table 803.9(1)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES_AND(0, 22, 1000)}, .when = {STOVE, NOT_VENT, ACROSS(AT_MOST, 5)}},
     {MATTER_CONNECTOR_THICKNESS, "Table 803.9(1)", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,

@@ -9,7 +9,6 @@
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
 #define RADIANT {QUANTITY_STOVE_TYPE, IS, CHOICE_STOVE_TYPE_RADIANT}
 #define CIRCULATING {QUANTITY_STOVE_TYPE, IS, CHOICE_STOVE_TYPE_CIRCULATING}
-#define BARE {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_NONE}
 #define ABOVE {QUANTITY_WALL_SURFACE, IS, CHOICE_WALL_SURFACE_CEILING}
 #define NOT_ABOVE {QUANTITY_WALL_SURFACE, IS_NOT, CHOICE_WALL_SURFACE_CEILING}
 #define IN_FRONT {QUANTITY_WALL_IN_FRONT, IS, true}
@@ -20,8 +19,9 @@
 #define CLEAR(inches, ...)                                                              \
     {                                                                                   \
         MATTER_STOVE_CLEARANCE, TABLE, INGLE_AT_LEAST, &formula_fixed,                  \
-            .numbers = {INCHES(inches)}, .when = {STOVE, BARE, __VA_ARGS__},            \
-            .reading = "Superseded. The table still turns up in the forms of insurers." \
+            .numbers = {INCHES(inches)}, .when = {STOVE, __VA_ARGS__},                  \
+            .reading = "Superseded. The table still turns up in the forms of insurers. " \
+                       "Taken as it stands behind a shield too."                    \
     }
 
 static const struct ingle_rule rules[] = {

@@ -6,12 +6,20 @@
 #include "standards/publications.h"
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
-#define BARE {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_NONE}
+#define NO_SHIELD(kind) {QUANTITY_WALL_PROTECTION, IS_NOT, CHOICE_WALL_PROTECTION_##kind}
+#define ON(surface) {QUANTITY_WALL_SURFACE, IS, CHOICE_WALL_SURFACE_##surface}
 #define SHIELD(kind) {QUANTITY_WALL_PROTECTION, IS, CHOICE_WALL_PROTECTION_##kind}
+
+#define ONLY_TWO                                                                               \
+    "Two shields have a smaller figure: board held off, and brick veneer before a wall. Behind " \
+    "any other 36 in stands."
 
 static const struct ingle_rule rules[] = {
     {MATTER_STOVE_CLEARANCE, "stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(36)}, .when = {STOVE, BARE}},
+     .numbers = {INCHES(36)}, .when = {STOVE, NO_SHIELD(THIN_BOARD_VENTED), NO_SHIELD(MASONRY)},
+     .reading = ONLY_TWO},
+    {MATTER_STOVE_CLEARANCE, "stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
+     .numbers = {INCHES(36)}, .when = {STOVE, SHIELD(MASONRY), ON(CEILING)}, .reading = ONLY_TWO},
     {MATTER_STOVE_CLEARANCE_REDUCED, "stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(18)}, .when = {STOVE, SHIELD(THIN_BOARD_VENTED)},
      .reading = "The text says less than 36 in but more than 18 in, and does not say what holds "
@@ -20,7 +28,7 @@ static const struct ingle_rule rules[] = {
     {MATTER_SHIELD_AIR_SPACE, "stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
      .numbers = {INCHES(1)}, .when = {STOVE, SHIELD(THIN_BOARD_VENTED)}},
     {MATTER_STOVE_CLEARANCE_REDUCED, "stoves", INGLE_BASIS_READ, INGLE_AT_LEAST, &formula_fixed,
-     .numbers = {INCHES(12)}, .when = {STOVE, SHIELD(MASONRY)},
+     .numbers = {INCHES(12)}, .when = {STOVE, SHIELD(MASONRY), ON(WALL)},
      .reading = "4 in brick veneer that reaches 2 ft above the stove and 2 ft beyond each side. "
                 "The text says less than 18 in but more than 12 in, and does not say what holds "
                 "at exactly 12 in: taken here as allowed."},

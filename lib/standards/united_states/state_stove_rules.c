@@ -6,16 +6,19 @@
 #include "standards/publications.h"
 
 #define STOVE {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_STOVE}
-#define INSERT {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}
-#define IS_LISTED(its_section, kind)                                                       \
+/* For solid fuel. */
+#define INSERT                                                      \
+    {QUANTITY_APPLIANCE_KIND, IS, CHOICE_APPLIANCE_KIND_INSERT}, \
+        {QUANTITY_GAS_APPLIANCE, IS_NOT, CHOICE_GAS_APPLIANCE_INSERT}
+#define IS_LISTED(its_section, ...)                                                        \
     {                                                                                      \
         MATTER_LISTING_PLATE, its_section, INGLE_BASIS_READ, INGLE_IS, &formula_observed,  \
-            .numbers = {CHOICE_LISTING_LABEL_LISTED}, .when = {kind}                       \
+            .numbers = {CHOICE_LISTING_LABEL_LISTED}, .when = {__VA_ARGS__}                \
     }
-#define STATES_CLEARANCES(its_section, kind)                                               \
+#define STATES_CLEARANCES(its_section, ...)                                                \
     {                                                                                      \
         MATTER_LABEL_CLEARANCES, its_section, INGLE_BASIS_READ, INGLE_IS,                  \
-            &formula_observed, .numbers = {true}, .when = {kind},                          \
+            &formula_observed, .numbers = {true}, .when = {__VA_ARGS__},                   \
             .reading = "None is permitted without tested clearances and a stated floor "   \
                        "protection; NFPA 211 fills gaps."                                  \
     }
