@@ -99,15 +99,23 @@ def is_asked_of(rule, quantity, seen):
                if part.quantity == quantity and not part.test)
 
 
+def by_another_row(rule, probe, value):
+    """The verdict of the row of the same rule that asks where this one does not, if there is one."""
+    known = {**conditions(rule), **probe.fixed, probe.varied: value}
+    for row in alternatives(rule):
+        if row["formula"] == "observed" and all(holds(part, known)
+                                                for part in condition_parts(row)):
+            wanted = numbers_of(row)["state"] == value
+            return limits.MEETS if wanted == (row["relation"] == "is") else limits.FAILS
+    return limits.NOT_APPLICABLE
+
+
 def values_of(rule, probe):
     """(what is tried, value as a document has it, its unit, expected verdict)."""
     if isinstance(probe, limits.Sight):
         for value, expected in probe.expected.items():
             asked = is_asked_of(rule, probe.varied, value)
-            # What another row of the same rule asks about is probed by that row.
-            if asked or not any(is_asked_of(row, probe.varied, value)
-                                for row in alternatives(rule)):
-                yield value, value, None, expected if asked else limits.NOT_APPLICABLE
+            yield value, value, None, expected if asked else by_another_row(rule, probe, value)
         return
     dimension = QUANTITIES[probe.varied]["dimension"]
     for off, expected in zip((-1, 0, 1), probe.expected):

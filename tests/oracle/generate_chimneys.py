@@ -36,7 +36,7 @@ SEEN = {'smoke-chamber.parged': (True, False), 'chimney.wall-solid': (True, Fals
         'factory.through-insulation': (True, False),
         'factory.hearth-distinguishable': (True, False),
         'flue.lining': ('sound', 'none', 'missing'), 'factory.manual-silent': (True, False),
-        'listing.label': ('listed', 'no-label', 'no-label'),
+        'listing.label': ('listed', 'no-label'),
         'air.intake-place': ('outdoors', 'ventilated-space', 'indoors'),
         'air.outlet-place': ('firebox', 'hearth-level', 'elsewhere'),
         'air.duct-state': ('connected', 'connected', 'missing', 'blocked')}
@@ -145,8 +145,9 @@ def factory(maker):
     fine(maker, 'factory.shield-thickness', (187 * IN // 10000,))
     maker.put('listing.chimney-elbows', source.whole(2, 6), 0.5)
     maker.put('listing.chimney-offset', source.one((15, 30, 45)) * DEGREE, 0.5)
-    for path in ('listing.hearth-front', 'listing.hearth-side', 'listing.heater-clearance'):
+    for path in ('listing.hearth-front', 'listing.hearth-side'):
         maker.put(path, generate.near(source, 16 * IN), 0.5)
+    maker.put('listing.heater-clearance', generate.near(source, 16 * IN))
 
 
 def parts(maker):
