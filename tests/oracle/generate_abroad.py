@@ -10,6 +10,7 @@ import abroad
 import canada_rules
 import europe_rules
 import generate
+import rules
 from abroad_rules import LISTINGS, M2, MM, MM2, M
 from amounts import DEGREE, KILOWATT, RATIO_ONE
 
@@ -83,6 +84,7 @@ def known_limits():
     raises = limits.setdefault('hearth/firebox-raise', set())
     raises.update({each * MM for each in (150, 300, 350, 400, 450)})
     limits.setdefault('air/diameter', set()).add(100 * MM)
+    limits.setdefault('air/area', set()).add(rules.circle_as_requirement(100 * MM))
     limits['cap/terminal-built-in'] = {125 * MM, 150 * MM}
     limits['cap/terminal-length'] = {500 * MM, 600 * MM}
     limits.setdefault('vent/area', set()).update(
@@ -122,7 +124,7 @@ def keys_of(standards):
              'hearth/front', 'throat/area', 'appliance/output', 'opening/total-length',
              'nearby/distance', 'nearby/rise', 'gas/input',
              'outlet/stack-width', 'separation/pipe-diameter', 'window/distance',
-             'neighbour/distance',
+             'neighbour/distance', 'air/diameter',
              'chimney/height-above-roof', 'wall/unprotected', 'trim/projection',
              'firebox/above-floor', 'cap/terminal-length', 'listing/vent-area'}
     for standard in standards:
