@@ -100,7 +100,7 @@ def is_asked_of(rule, quantity, seen):
 
 
 def by_another_row(rule, probe, value):
-    """The verdict of the row of the same rule that asks where this one does not, if there is one."""
+    """The verdict of the same rule's row that asks where this one does not, if there is one."""
     known = {**conditions(rule), **probe.fixed, probe.varied: value}
     for row in alternatives(rule):
         if row["formula"] == "observed" and all(holds(part, known)

@@ -10,7 +10,6 @@ import abroad
 import canada_rules
 import europe_rules
 import generate
-import rules
 from abroad_rules import LISTINGS, M2, MM, MM2, M
 from amounts import DEGREE, KILOWATT, RATIO_ONE
 
@@ -84,7 +83,7 @@ def known_limits():
     raises = limits.setdefault('hearth/firebox-raise', set())
     raises.update({each * MM for each in (150, 300, 350, 400, 450)})
     limits.setdefault('air/diameter', set()).add(100 * MM)
-    limits.setdefault('air/area', set()).add(rules.circle_as_requirement(100 * MM))
+    limits.setdefault('air/area', set()).add(7854 * MM2)
     limits['cap/terminal-built-in'] = {125 * MM, 150 * MM}
     limits['cap/terminal-length'] = {500 * MM, 600 * MM}
     limits.setdefault('vent/area', set()).update(

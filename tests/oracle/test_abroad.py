@@ -15,7 +15,7 @@ import canada_rules
 import generate
 import generate_abroad
 
-SURVEYS = 7000
+SURVEYS = 9000
 BATCH = 100
 SHOWN = 4
 PLACES = Fraction(1, 10 ** 9)
