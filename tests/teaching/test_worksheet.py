@@ -42,6 +42,10 @@ FROM = {
     'flue.width': ('flue.net-area', 'flue.longer-side', 'flue.shorter-side'),
     'outlet.above-ridge': ('outlet.from-roof',),
     'chimney.construction': ('connector.into', 'insert.in-factory-built'),
+    'room.sleeping': ('gas.room', 'gas.appliance'),
+    'insert.reaches-liner': ('insert.connection',),
+    'outlet.reaches-ridge': ('outlet.above-ridge',),
+    'window.outlet-below': ('window.outlet-above',),
 }
 
 # What no rule needs, though one may make use of it, and nobody is asked about: what lets an
