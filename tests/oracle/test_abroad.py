@@ -8,6 +8,7 @@ import subprocess
 import unittest
 from collections import Counter
 from fractions import Fraction
+from math import floor
 
 import abroad
 import amounts
@@ -45,7 +46,8 @@ def shown(amount, dimension):
         units = {'length': 'mm', 'area': 'mm2', 'angle': 'deg', 'power': 'kW'}
         exact = Fraction(amount, amounts.RATIO_ONE if dimension == 'ratio'
                          else amounts.UNITS[dimension][units[dimension]])
-    return round(exact / PLACES)
+    halves_up = floor(abs(exact) / PLACES + Fraction(1, 2))
+    return halves_up if exact >= 0 else -halves_up
 
 
 def due(finding):
