@@ -312,7 +312,7 @@ NHBC_2011 = [
     Rule('room-vent-area', 'vent/area', 'at-least', by_heat(0, 550),
          (*CLOSED, ('flue/draught-stabiliser', 'is', False), ('house/airtight', 'is', False))),
     Rule('room-vent-area', 'vent/area', 'at-least', by_heat(0, 500, 'gas/input', 7),
-         (GAS_FIRE, NO_LOGS, NO_LIGHTER, CHIMNEY_VENT, ('house/airtight', 'is', False))),
+         (GAS, GAS_FIRE, NO_LOGS, NO_LIGHTER, CHIMNEY_VENT, ('house/airtight', 'is', False))),
 ]
 
 

@@ -194,7 +194,7 @@ static const struct ingle_rule nhbc_2011[] = {
     {MATTER_ROOM_VENT_AREA, "Appendix 6.8-A", INGLE_BASIS_CITED, INGLE_AT_LEAST,
      &formula_area_by_heat, .inputs = {QUANTITY_GAS_INPUT},
      .numbers = {KILOWATTS(7), 0, SQUARE_MILLIMETRES(500)},
-     .when = {GAS_APPLIANCE, NO_GAS_LOGS, NO_LOG_LIGHTER, UP_THE_CHIMNEY, LEAKY},
+     .when = {FOR_GAS, GAS_APPLIANCE, NO_GAS_LOGS, NO_LOG_LIGHTER, UP_THE_CHIMNEY, LEAKY},
      .reading = OPEN_FLUED " The first 7 kW need no vent."},
 };
 
