@@ -91,7 +91,10 @@ struct box {
     size_t free_count; /* the first axes are those that go either way */
 };
 
-/* Layers are items, which no trial can tell apart: their sum goes from all least to all most. */
+/*
+ * Layers are items, which no trial can tell apart: their sum goes from all least to all most. Where
+ * a tolerance reaches down to no conductivity at all there is no most.
+ */
 static bool layers_axis(const struct calculation *calculation, struct dependence dependence,
                         struct axis *axis)
 {
@@ -104,7 +107,10 @@ static bool layers_axis(const struct calculation *calculation, struct dependence
         return false;
     }
     end.layers_side = 1;
-    return layers_r_value(&end, &axis->high) == OUTCOME_DONE && axis->high > axis->low;
+    if (layers_r_value(&end, &axis->high) != OUTCOME_DONE) {
+        axis->high = INT64_MAX;
+    }
+    return axis->high > axis->low;
 }
 
 static bool make_axis(const struct calculation *calculation, struct dependence dependence,

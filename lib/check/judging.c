@@ -2,8 +2,8 @@
 #include "check/conditions.h"
 
 #include "base/memory.h"
-#include "check/unjudged.h"
 #include "base/text.h"
+#include "check/unjudged.h"
 #include "check/words.h"
 
 #include <string.h>
